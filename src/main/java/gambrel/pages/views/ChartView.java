@@ -15,8 +15,7 @@ import java.util.List;
  * @param month the month
  * @param lines centre and limits
  * @param trace the values joined up: {@code x,y x,y ...}
- * @param dots whether every value is drawn as a dot; if dots would touch, only signals are
- * @param points the values
+ * @param points the values of the month; if they would touch, only the filled ones
  * @param xTicks dates along the bottom
  * @param yTicks values along the left
  * @param notes how to read it, and the bodies that break a rule; may be empty
@@ -30,7 +29,6 @@ public record ChartView(
     Band month,
     List<Line> lines,
     String trace,
-    boolean dots,
     List<Point> points,
     List<Tick> xTicks,
     List<Tick> yTicks,
@@ -74,12 +72,14 @@ public record ChartView(
    *
    * @param x place
    * @param y place
-   * @param signal whether a rule of the chart fires on it
-   * @param label the body of a signal, or empty
+   * @param outline a closed line around it: {@code x,y x,y ...}; empty for a circle
+   * @param filled whether it breaks a rule of the chart and has a name
+   * @param label the name of a filled one, or empty
    * @param labelX middle of the label, which lies within the plot
    * @param labelY base line of the label
    */
-  public record Point(int x, int y, boolean signal, String label, int labelX, int labelY) {}
+  public record Point(
+      int x, int y, String outline, boolean filled, String label, int labelX, int labelY) {}
 
   /**
    * A mark on an axis.

@@ -95,7 +95,8 @@ final class BusyBench {
             dice.nextInt(12) == 0 ? "" : two(hot / (species.equals("beef") ? 0.55 : 0.48)),
             species.equals("beef") ? "" + (2 + dice.nextInt(18)) : "",
             owner,
-            bought));
+            bought,
+            id.hashCode() % 2 == 0 ? "north" : "south"));
   }
 
   private void cut(int number, String id, String species, LocalDate day, double weight) {

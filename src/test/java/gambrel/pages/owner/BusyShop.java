@@ -10,7 +10,7 @@ import java.util.stream.Stream;
  * A made-up shop that kills and cuts for itself and for customers from December 2025 to December
  * 2026, the same for the same seed: beef, lamb and pork, three boners, three suppliers, own values
  * and charges. From 10 December 2026 on its chiller takes 1.2 % more, and one boner leaves more on
- * the bone.
+ * the bone. It has two chillers.
  */
 final class BusyShop {
   static final String MONTH = "2026-12";
@@ -43,7 +43,8 @@ final class BusyShop {
     shop.add("shop.properties", "limit.revisions=500\nallow_mixed_batches=yes");
     shop.add("customers.csv", "c-trust,Trustees of the Estate of W. Featherstone-Ravenscroft");
     shop.instead(
-        "bodies.csv", "body,species,class,killed,live_weight,fat_mm,customer,supplier,cost");
+        "bodies.csv",
+        "body,species,class,killed,live_weight,fat_mm,customer,supplier,cost,chiller");
     shop.add("scales.csv", "bench1,0.02\nbench2,0.02\nbench3,0.02");
     shop.add(
         "bench.csv",

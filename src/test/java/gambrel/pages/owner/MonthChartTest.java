@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -59,7 +60,8 @@ class MonthChartTest {
     kill("2026-07-06", 2);
     kill("2026-07-07", 3);
     kill("2026-08-03", 2);
-    assertEquals(22, chart("2026-07").points().size());
+    assertEquals(22, trace(chart("2026-07")).size());
+    assertEquals(2, chart("2026-07").points().size());
     assertEquals(
         List.of("June 2026", "July 2026"),
         chart("2026-07").xTicks().stream().map(ChartView.Tick::label).toList());
@@ -92,22 +94,84 @@ class MonthChartTest {
     var july = chart("2026-07");
     assertEquals(
         "K21 lost 9.00% in the chiller; the lines stand at 0.00% and 5.16%.", july.notes().get(0));
-    assertEquals("K21", july.points().get(20).label());
-    assertTrue(july.points().get(20).signal());
+    assertEquals(List.of("K21"), names(july));
     var august = chart("2026-08");
-    assertEquals("", august.points().get(20).label());
+    assertEquals(List.of(), names(august));
     assertFalse(august.notes().stream().anyMatch(note -> note.contains("K21")));
   }
 
   @Test
-  void fillsAllThatBreakARuleAndNamesTheFarthest() {
+  void fillsAndNamesAllThatBreakARule() {
     twentyInJune(20);
     kill("2026-07-06", 7);
-    kill("2026-07-07", 9);
+    kill("2026-07-07", 2);
+    kill("2026-07-08", 9);
+    assertEquals(List.of("K21", "K23"), names(chart("2026-07")));
+  }
+
+  /** So many bodies of one loss lie side by side: not all of their names have room. */
+  @Test
+  void namesTheFarthestOfThoseSideBySideAndSaysSo() {
+    twentyInJune(20);
+    for (int i = 0; i < 180; i++) {
+      kill("2026-07-06", 7);
+    }
+    kill("2026-07-07", 8);
     var july = chart("2026-07");
-    assertEquals(
-        List.of("", "K22"), july.points().subList(20, 22).stream().map(p -> p.label()).toList());
-    assertTrue(july.points().stream().skip(20).allMatch(ChartView.Point::signal));
+    assertTrue(names(july).contains("K201"), names(july).toString());
+    assertTrue(names(july).size() < 181);
+    assertTrue(
+        july.notes()
+            .get(1)
+            .startsWith(
+                "Of such bodies side by side only those farthest from the usual are filled and"
+                    + " named. "));
+  }
+
+  /** The lines stand at 0 and 5.16 %: what is beyond twice 5.16 % stands at the edge. */
+  @Test
+  void drawsABodyFarBeyondTheLinesAtTheEdgeWithAnArrow() {
+    twentyInJune(20);
+    kill("2026-07-06", 10);
+    kill("2026-07-07", 60);
+    var july = chart("2026-07");
+    assertEquals(List.of("K21", "K22 ↑ 60.00%"), names(july));
+    var lines = july.lines().stream().map(ChartView.Line::y).sorted().toList();
+    int height = july.plot().bottom() - july.plot().top();
+    assertTrue(3 * (lines.get(2) - lines.get(0)) > height, lines.toString());
+  }
+
+  @Test
+  void tellsTheMonthsChillersApartByTheFormOfTheirPoints() {
+    inChillers();
+    kill("2026-07-06", 2, "south");
+    kill("2026-07-07", 3, "north");
+    kill("2026-07-08", 2, "south");
+    var july = chart("2026-07");
+    var forms = july.points().stream().map(point -> corners(point.outline())).toList();
+    assertEquals(List.of(4, 0, 4), forms);
+    assertEquals("Circles: north, squares: south.", forms(july));
+  }
+
+  @Test
+  void givesAllBodiesBeyondTheThirdChillerAndThoseOfNoneOneForm() {
+    inChillers();
+    for (String chiller : List.of("a", "b", "c", "d", "e", "")) {
+      kill("2026-07-06", 2, chiller);
+    }
+    var july = chart("2026-07");
+    assertEquals("Circles: a, squares: b, triangles: c, diamonds: all others.", forms(july));
+    assertEquals(1, july.points().stream().skip(3).map(MonthChartTest::form).distinct().count());
+  }
+
+  @Test
+  void hasOneFormWhereAllBodiesHungInOneChiller() {
+    inChillers();
+    kill("2026-07-06", 2, "north");
+    kill("2026-07-07", 3, "north");
+    var july = chart("2026-07");
+    assertTrue(july.points().stream().allMatch(point -> point.outline().isEmpty()));
+    assertFalse(july.notes().get(0).contains("Circles"));
   }
 
   @Test
@@ -141,21 +205,48 @@ class MonthChartTest {
       kill("2026-07-06", i % 17 == 16 ? 9 : 1 + i * 7 % 3);
     }
     var chart = chart("2026-07");
-    assertEquals(Math.max(number, Math.min(20 + number, 120)), chart.points().size());
+    assertEquals(20 + number, trace(chart).size());
+    if (number <= 80) {
+      assertEquals(number, chart.points().size());
+    }
+    assertEquals(names(chart).size(), chart.points().stream().filter(p -> p.filled()).count());
     for (var point : chart.points()) {
-      assertTrue(point.x() > chart.plot().left() && point.x() < chart.plot().right());
+      assertTrue(point.x() > chart.month().x() && point.x() < chart.plot().right());
       assertTrue(point.y() >= chart.plot().top() && point.y() <= chart.plot().bottom());
     }
     assertApart(chart.lines().stream().map(ChartView.Line::textY).toList());
-    assertTrue(chart.points().stream().filter(p -> !p.label().isEmpty()).count() <= 1);
+    var named = chart.points().stream().filter(ChartView.Point::filled).toList();
+    for (var one : named) {
+      assertTrue(one.labelY() > 0 && one.labelY() <= chart.plot().bottom());
+      assertTrue(one.labelX() - 3 * one.label().length() >= chart.plot().left());
+      assertTrue(one.labelX() + 3 * one.label().length() <= chart.plot().right());
+      assertTrue(named.stream().filter(other -> touch(one, other)).count() == 1);
+    }
+  }
+
+  /** Names of letters of 6 units and lines of 10. */
+  private static boolean touch(ChartView.Point one, ChartView.Point other) {
+    int apart = 3 * (one.label().length() + other.label().length());
+    return Math.abs(one.labelX() - other.labelX()) < apart
+        && Math.abs(one.labelY() - other.labelY()) < 9;
   }
 
   @Test
-  void showsAtMost120BodiesUnlessTheMonthHasMore() {
+  void showsAtMost80BodiesBeforeTheMonth() {
     for (int i = 0; i < 130; i++) {
       kill(i < 110 ? "2026-06-06" : "2026-07-06", 2 + i % 2);
     }
-    assertEquals(120, chart("2026-07").points().size());
+    assertEquals(80 + 20, trace(chart("2026-07")).size());
+  }
+
+  @Test
+  void givesABodyOfTheMonthFourTimesTheRoomOfOneBefore() {
+    twentyInJune(20);
+    for (int i = 0; i < 5; i++) {
+      kill("2026-07-06", 2 + i % 2);
+    }
+    var chart = chart("2026-07");
+    assertEquals((chart.plot().left() + chart.plot().right()) / 2, chart.month().x());
   }
 
   @Test
@@ -165,9 +256,15 @@ class MonthChartTest {
     kill("2026-07-06", 1);
     var chart = chart("2026-07");
     assertEquals(
-        chart.points().stream().map(p -> p.x() + "," + p.y()).collect(Collectors.joining(" ")),
-        chart.trace());
-    assertTrue(chart.points().get(20).y() > chart.points().get(21).y(), "the 1% of 6 July first");
+        chart.points().stream().map(p -> p.x() + "," + p.y()).toList(),
+        trace(chart).subList(20, 22));
+    assertTrue(chart.points().get(0).y() > chart.points().get(1).y(), "the 1% of 6 July first");
+  }
+
+  private void inChillers() {
+    shop.instead(
+        "bodies.csv", "body,species,killed,live_weight,live_guessed,customer,outcome,head,chiller");
+    twentyInJune(20);
   }
 
   private void twentyInJune(int number) {
@@ -184,6 +281,39 @@ class MonthChartTest {
     String body = "K" + ++bodies;
     shop.add("bodies.csv", body + "," + species + "," + day + ",,,c-ann");
     shop.hung(body, day, "200", "" + (200 - 2 * percent));
+  }
+
+  private void kill(String day, int percent, String chiller) {
+    String body = "K" + ++bodies;
+    shop.add("bodies.csv", body + ",beef," + day + ",,,c-ann,,," + chiller);
+    shop.hung(body, day, "200", "" + (200 - 2 * percent));
+  }
+
+  private static List<String> trace(ChartView chart) {
+    return List.of(chart.trace().split(" "));
+  }
+
+  private static List<String> names(ChartView chart) {
+    return chart.points().stream().filter(p -> p.filled()).map(p -> p.label()).toList();
+  }
+
+  /** The sentence that begins what is said of a chart without a signal. */
+  private static String forms(ChartView chart) {
+    return chart.notes().get(0).replaceFirst(" A filled point.*", "");
+  }
+
+  /** The outline of a point relative to its place. */
+  private static String form(ChartView.Point point) {
+    return Stream.of(point.outline().split(" "))
+        .map(corner -> corner.split(","))
+        .map(
+            xy -> Integer.parseInt(xy[0]) - point.x() + "," + (Integer.parseInt(xy[1]) - point.y()))
+        .collect(Collectors.joining(" "));
+  }
+
+  /** The corners of a closed line; none of a circle. */
+  private static int corners(String outline) {
+    return outline.isEmpty() ? 0 : outline.split(" ").length - 1;
   }
 
   private ChartView chart(String month) {

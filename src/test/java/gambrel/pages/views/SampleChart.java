@@ -46,6 +46,7 @@ final class SampleChart {
           new ChartView.Point(
               x,
               y(hundredths[i]),
+              "",
               signal,
               signal ? body : "",
               Math.max(x, PLOT.left() + 16),
@@ -73,7 +74,6 @@ final class SampleChart {
             PLOT.left(), PLOT.top(), PLOT.right() - PLOT.left(), PLOT.bottom() - PLOT.top()),
         lines,
         points.stream().map(p -> p.x() + "," + p.y()).collect(Collectors.joining(" ")),
-        points.size() <= 80,
         points,
         List.of(
             new ChartView.Tick(PLOT.left(), PLOT.left() + 10, "2 Mar"),

@@ -42,11 +42,13 @@ final class OddBodies {
   /**
    * A body far from the usual.
    *
-   * @param expected what it should have lost
+   * @param known what of its loss is explained
+   * @param expected what it should have lost, with that
    * @param half half the width of the interval
    * @param times by how many half widths it lies off
    */
-  private record Odd(Series series, int place, double expected, double half, double times) {
+  private record Odd(
+      Series series, int place, double known, double expected, double half, double times) {
     Finding finding(MonthRecords records) {
       var body = series.bodies().get(place);
       var figure = series.measure().figure();
@@ -62,6 +64,9 @@ final class OddBodies {
       evidence.put("lower", Evidence.percent(Math.max(0, expected - half)));
       evidence.put("upper", Evidence.percent(expected + half));
       evidence.put("bodies_before", new Evidence.Count(series.baseline()));
+      if (Math.abs(known) >= FINEST) {
+        evidence.put("explained", Evidence.percent(known));
+      }
       return Finding.likely(
           figure == BodyFigure.CHILL ? Finding.Kind.CHILLED_BODIES : Finding.Kind.BENCH_BODIES,
           value < 0 ? "gain" : value > expected ? "above" : "below",
@@ -179,7 +184,7 @@ final class OddBodies {
       }
       double known = series.listed().get(place).value() - value.value();
       double expected = usual.expected(value).orElseThrow() + known;
-      return Optional.of(new Odd(series, place, expected, half(usual, value), times));
+      return Optional.of(new Odd(series, place, known, expected, half(usual, value), times));
     }
   }
 }

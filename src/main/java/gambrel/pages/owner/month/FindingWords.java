@@ -36,7 +36,10 @@ record FindingWords(Wording wording, WeightPrinter weights) {
     var figures = new HashMap<String, String>();
     finding.evidence().forEach((name, value) -> figures.put(name, text(value)));
     boolean one = finding.kind() == Finding.Kind.CHILLER && !finding.accused().isEmpty();
-    return wording.words().say(finding.key("finding.") + (one ? ".named" : ""), figures);
+    String seen = wording.words().say(finding.key("finding.") + (one ? ".named" : ""), figures);
+    return figures.containsKey("explained")
+        ? seen + ' ' + wording.words().say("finding.explained", figures)
+        : seen;
   }
 
   private String money(Money money) {

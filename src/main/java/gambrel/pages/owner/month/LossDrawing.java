@@ -1,15 +1,21 @@
 package gambrel.pages.owner.month;
 
+import gambrel.insight.month.figures.BodyFigure;
+import gambrel.insight.month.figures.BodyGroup;
+import gambrel.insight.month.figures.BodyGroup.Split;
 import gambrel.insight.month.loss.LossChart;
+import gambrel.insight.month.loss.LossChart.Point;
+import gambrel.pages.owner.month.ChartNames.Name;
 import gambrel.pages.views.ChartView;
 import gambrel.pages.words.Wording;
 import gambrel.trade.measure.Exact;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.IntUnaryOperator;
 import java.util.stream.Collectors;
@@ -18,40 +24,50 @@ import java.util.stream.Stream;
 
 /**
  * Draws what bodies of one species lost, with centre and limits of the twelve months before, and
- * says which body of the month breaks the rules of the chart most. The month is set apart from what
- * is before it. Bodies that break a rule are filled points; the farthest is named. What lies far
- * beyond the limits is drawn at the edge, so that the lines stay apart.
+ * says which body of the month breaks the rules of the chart most. The month's bodies are points,
+ * of another form for another chiller or bench scale; what is before them is a line. Bodies that
+ * break a rule are filled and named, the farthest first, as long as their names have room. What
+ * lies far beyond the limits is drawn at the edge, so that the lines stay apart.
  */
 final class LossDrawing {
   private static final int WIDTH = 660;
   private static final int HEIGHT = 132;
   private static final ChartView.Frame PLOT = new ChartView.Frame(34, 14, 560, 110, 30, 564, 124);
-  private static final int LINE_OF_TEXT = 10;
+
+  /** The most bodies before the month. */
+  private static final int MOST_BEFORE = 80;
+
+  /** A body of the month takes the room of so many before it. */
+  private static final int WIDE = 4;
 
   /** More points than this would touch. */
-  private static final int MOST_POINTS = 120;
-
-  /** More dots than this would touch. */
-  private static final int MOST_DOTS = 80;
+  private static final int MOST_POINTS = 80;
 
   /** How many times the distance of the limits is drawn beyond them. */
-  private static final int BEYOND = 4;
+  private static final int BEYOND = 1;
 
-  /** The width of a letter. */
-  private static final int LETTER = 6;
+  /** Between the words of two months. */
+  private static final int GAP = 6;
 
   private static final String RUN = "eight-on-one-side";
 
   private final LossChart chart;
-  private final List<LossChart.Point> points;
-  private final List<LossChart.Point> signals;
-  private final Optional<LossChart.Point> farthest;
+  private final List<Point> points;
+  private final int before;
+  private final int monthBegins;
+  private final List<BodyGroup> places;
   private final Wording wording;
   private final ChartScale scale;
   private final YearMonth month;
+  private final List<Dot> dots;
+  private final List<Dot> signals;
+  private final Map<Name, ChartNames.Place> names;
+
+  /** A value, its place and its name. */
+  private record Dot(Point of, Name name) {}
 
   /**
-   * A drawing of the month's points, and of as many before them as do not touch.
+   * A drawing of the month's points, and of the last ones before them.
    *
    * @param chart a chart with limits
    */
@@ -59,14 +75,22 @@ final class LossDrawing {
     this.chart = chart;
     this.month = month;
     this.wording = wording;
-    int all = chart.points().size();
-    int shown = Math.min(all, Math.max(chart.ofMonth().size(), MOST_POINTS));
-    this.points = chart.points().subList(all - shown, all);
-    this.signals = chart.signals().stream().filter(point -> !goesOn(point)).toList();
-    this.farthest = signals.stream().min(chart.farthestFirst());
+    this.before = Math.min(chart.baseline(), MOST_BEFORE);
+    this.points = chart.points().subList(chart.baseline() - before, chart.points().size());
+    int room = before + WIDE * chart.ofMonth().size();
+    this.monthBegins = PLOT.left() + before * (PLOT.right() - PLOT.left()) / room;
+    var split = chart.loss() == BodyFigure.CHILL ? Split.CHILLER : Split.BENCH_SCALE;
+    this.places = BodyGroup.of(split, chart.ofMonth().stream().map(Point::account).toList());
     var values = points.stream().map(this::drawn);
     var levels = Stream.of(chart.centre(), lower(), chart.upper()).flatMap(Optional::stream);
     this.scale = new ChartScale(PLOT.top(), PLOT.bottom(), Stream.concat(values, levels).toList());
+    this.dots = IntStream.range(0, points.size()).mapToObj(this::dot).toList();
+    this.signals =
+        dots.subList(before, dots.size()).stream()
+            .filter(dot -> !dot.of().signals().isEmpty() && !goesOn(dot.of()))
+            .sorted(Comparator.comparing(Dot::of, chart.farthestFirst()))
+            .toList();
+    this.names = ChartNames.of(PLOT, signals.stream().map(Dot::name).toList());
   }
 
   ChartView view() {
@@ -80,28 +104,24 @@ final class LossDrawing {
             percent(chart.centre()),
             percent(lower()),
             percent(chart.upper()));
-    var dots = IntStream.range(0, points.size()).mapToObj(this::dot).toList();
+    var ofMonth = dots.subList(before, dots.size());
     return new ChartView(
         heading,
         description,
         WIDTH,
         HEIGHT,
         PLOT,
-        month(),
+        new ChartView.Band(
+            monthBegins, PLOT.top(), PLOT.right() - monthBegins, PLOT.bottom() - PLOT.top()),
         lines(),
-        dots.stream().map(p -> p.x() + "," + p.y()).collect(Collectors.joining(" ")),
-        points.size() <= MOST_DOTS,
-        dots,
+        dots.stream().map(d -> d.name().x() + "," + d.name().y()).collect(Collectors.joining(" ")),
+        ofMonth.stream()
+            .filter(dot -> ofMonth.size() <= MOST_POINTS || names.containsKey(dot.name()))
+            .map(this::point)
+            .toList(),
         months(),
         scale.ticks().stream().map(this::tick).toList(),
         notes());
-  }
-
-  /** The part of the plot in which the month's points lie. */
-  private ChartView.Band month() {
-    int before = points.size() - chart.ofMonth().size();
-    int x = PLOT.left() + before * (PLOT.right() - PLOT.left()) / points.size();
-    return new ChartView.Band(x, PLOT.top(), PLOT.right() - x, PLOT.bottom() - PLOT.top());
   }
 
   /** Centre and limits; their words are at least a line of text apart. */
@@ -109,8 +129,8 @@ final class LossDrawing {
     int centre = scale.y(chart.centre().orElseThrow()) + 3;
     return List.of(
         line("summary.chart.centre", chart.centre(), y -> y),
-        line("summary.chart.upper", chart.upper(), y -> Math.min(y, centre - LINE_OF_TEXT)),
-        line("summary.chart.lower", lower(), y -> Math.max(y, centre + LINE_OF_TEXT)));
+        line("summary.chart.upper", chart.upper(), y -> Math.min(y, centre - ChartNames.LINE)),
+        line("summary.chart.lower", lower(), y -> Math.max(y, centre + ChartNames.LINE)));
   }
 
   /** The lower limit; not below zero, since no body gains weight on the way. */
@@ -125,15 +145,24 @@ final class LossDrawing {
     return new ChartView.Line(y, apart.applyAsInt(y + 3), label, centre);
   }
 
-  /** A point; the farthest signal has its name on the side away from the centre. */
-  private ChartView.Point dot(int index) {
+  private Dot dot(int index) {
     var point = points.get(index);
-    int x = x(index);
-    int y = scale.y(drawn(point));
-    String name = farthest.filter(point::equals).map(this::name).orElse("");
-    int below = y + LINE_OF_TEXT + 4;
-    int at = isAbove(point) || below > PLOT.bottom() ? y - 7 : below;
-    return new ChartView.Point(x, y, signals.contains(point), name, middle(name, x), at);
+    int x = (begins(index) + begins(index + 1)) / 2;
+    return new Dot(point, new Name(name(point), x, scale.y(drawn(point)), isAbove(point)));
+  }
+
+  /** A point of the month; a filled one has its name beside it. */
+  private ChartView.Point point(Dot dot) {
+    var name = dot.name();
+    var place = Optional.ofNullable(names.get(name));
+    return new ChartView.Point(
+        name.x(),
+        name.y(),
+        ChartMark.of(places, dot.of().account()).outline(name.x(), name.y(), place.isPresent()),
+        place.isPresent(),
+        place.map(at -> name.text()).orElse(""),
+        place.map(ChartNames.Place::middle).orElse(0),
+        place.map(ChartNames.Place::base).orElse(0));
   }
 
   private ChartView.Tick tick(BigDecimal value) {
@@ -148,17 +177,16 @@ final class LossDrawing {
         wording.formats().number(value.orElseThrow().setScale(2, RoundingMode.HALF_UP)));
   }
 
-  /** The body, and what it lost if that is beyond the drawing. */
-  private String name(LossChart.Point point) {
-    return isBeyond(point) ? point.body() + ' ' + percent(Optional.of(value(point))) : point.body();
-  }
-
-  private boolean isBeyond(LossChart.Point point) {
-    return drawn(point).compareTo(value(point)) != 0;
+  /** The body; if it lies beyond the drawing, with an arrow and what it lost. */
+  private String name(Point point) {
+    int beyond = value(point).compareTo(drawn(point));
+    return beyond == 0
+        ? point.body()
+        : point.body() + (beyond > 0 ? " ↑ " : " ↓ ") + percent(Optional.of(value(point)));
   }
 
   /** Where a point is drawn; limits without a distance bound nothing. */
-  private BigDecimal drawn(LossChart.Point point) {
+  private BigDecimal drawn(Point point) {
     var upper = chart.upper().orElseThrow();
     var room = upper.subtract(lower().orElseThrow()).multiply(BigDecimal.valueOf(BEYOND));
     var value = value(point);
@@ -168,27 +196,20 @@ final class LossDrawing {
   }
 
   /** What a point lost, in per cent. */
-  private static BigDecimal value(LossChart.Point point) {
+  private static BigDecimal value(Point point) {
     return Exact.round(point.percent(), 3);
   }
 
-  /** The place of a point; all are at equal distances. */
-  private int x(int index) {
-    return PLOT.left() + (2 * index + 1) * (PLOT.right() - PLOT.left()) / (2 * points.size());
-  }
-
-  private LocalDate day(int index) {
-    return points.get(index).day();
+  /** Where the room of a point begins; those of the month have more. */
+  private int begins(int index) {
+    int ofMonth = points.size() - before;
+    return index < before
+        ? PLOT.left() + index * (monthBegins - PLOT.left()) / before
+        : monthBegins + (index - before) * (PLOT.right() - monthBegins) / ofMonth;
   }
 
   private YearMonth month(int index) {
-    return YearMonth.from(day(index));
-  }
-
-  /** The middle nearest to {@code x} at which a text lies between the sides of the plot. */
-  private static int middle(String text, int x) {
-    int half = text.length() * LETTER / 2;
-    return Math.min(Math.max(x, PLOT.left() + half), PLOT.right() - half);
+    return YearMonth.from(points.get(index).day());
   }
 
   /** Where months begin, from the last one back, as many as have room. */
@@ -197,35 +218,43 @@ final class LossDrawing {
     int free = PLOT.right();
     for (int i = points.size() - 1; i >= 0; i--) {
       String label = wording.formats().month(month(i));
-      int width = LETTER * label.length();
-      int begins = PLOT.left() + i * (PLOT.right() - PLOT.left()) / points.size();
-      int middle = Math.min(begins + width / 2, PLOT.right() - width / 2);
+      int width = ChartNames.width(label);
+      int middle = Math.min(begins(i) + width / 2, PLOT.right() - width / 2);
       boolean first = i == 0 || !month(i).equals(month(i - 1));
       if (first && middle + width / 2 <= free) {
-        ticks.add(0, new ChartView.Tick(begins, middle, label));
-        free = middle - width / 2 - LETTER;
+        ticks.add(0, new ChartView.Tick(begins(i), middle, label));
+        free = middle - width / 2 - GAP;
       }
     }
     return ticks;
   }
 
-  /** How to read the chart, and which body of the month breaks its rules most. */
+  /**
+   * Which body of the month breaks the rules most, what the forms are, and how to read the rest.
+   */
   private List<String> notes() {
-    var notes = new ArrayList<>(farthest.map(this::signal).stream().toList());
-    if (points.stream().anyMatch(this::isBeyond)) {
-      notes.add(wording.say("summary.chart.beyond"));
+    var notes = new ArrayList<String>();
+    var formats = wording.formats();
+    if (names.size() < signals.size()) {
+      notes.add(wording.say("summary.chart.close"));
+    }
+    if (places.size() > 1) {
+      var marks = chart.ofMonth().stream().map(point -> ChartMark.of(places, point.account()));
+      var words = marks.distinct().sorted().map(mark -> mark.words(places, wording));
+      notes.add(formats.opening(words.collect(Collectors.joining(", "))) + ".");
     }
     notes.add(
         wording.say(
             "summary.chart.read",
-            wording.formats().count(chart.baseline()),
-            wording.formats().month(month.minusMonths(12)),
-            wording.formats().month(month.minusMonths(1))));
-    return notes;
+            formats.count(chart.baseline()),
+            formats.month(month.minusMonths(12)),
+            formats.month(month.minusMonths(1))));
+    var worst = signals.stream().limit(1).map(dot -> signal(dot.of()));
+    return Stream.concat(worst, Stream.of(String.join(" ", notes))).toList();
   }
 
   /** Whether a point only prolongs a run on one side that began to be a signal before it. */
-  private boolean goesOn(LossChart.Point point) {
+  private boolean goesOn(Point point) {
     int at = chart.points().indexOf(point);
     if (at <= 0) {
       return false;
@@ -237,16 +266,16 @@ final class LossDrawing {
         && isAbove(point) == isAbove(before);
   }
 
-  private static boolean isRun(LossChart.Point point) {
+  private static boolean isRun(Point point) {
     return !point.signals().isEmpty() && point.signals().get(0).equals(RUN);
   }
 
-  private boolean isAbove(LossChart.Point point) {
+  private boolean isAbove(Point point) {
     return chart.aboveCentre(point).signum() > 0;
   }
 
   /** A sentence for the first rule that the point breaks, which says most. */
-  private String signal(LossChart.Point point) {
+  private String signal(Point point) {
     return wording.say(
         "summary.signal." + point.signals().get(0) + (isAbove(point) ? ".above" : ".below"),
         point.body(),

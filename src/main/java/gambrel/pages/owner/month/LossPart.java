@@ -42,12 +42,9 @@ record LossPart(MonthPart.Page page) implements MonthPart {
   /** A title, or a day or place with what was lost there in the chiller or on the bench. */
   private record Place(String name, Optional<MonthFigure> lost) {}
 
-  /** The main species; nothing if there is neither a chart nor a table of it. */
+  /** The main species. */
   List<PartView> main() {
-    return mainSpecies().stream()
-        .map(this::part)
-        .filter(part -> !part.charts().isEmpty() || !part.tables().isEmpty())
-        .toList();
+    return mainSpecies().stream().map(this::part).toList();
   }
 
   /** The other species with enough bodies. */
@@ -121,7 +118,7 @@ record LossPart(MonthPart.Page page) implements MonthPart {
         new TableBuilder<Integer>("places figures")
             .headsAbove(
                 List.of(
-                    new Cell(say("in_the_chiller"), "titled", WIDTH),
+                    new Cell(say("in_the_chiller"), "first titled", WIDTH),
                     new Cell(say("on_the_bench"), "titled beside", WIDTH)));
     add(table, "first", chill, BodyFigure.CHILL);
     add(table, "beside", bench, BodyFigure.BENCH);

@@ -46,7 +46,7 @@ record TotalsPart(MonthPart.Page page) implements MonthPart {
     var table =
         new TableBuilder<List<Debt>>("unpaid figures")
             .first(say("customer"), of -> page.names().customer(of.get(0).statement().customer()))
-            .words(say("oldest"), of -> formats().date(of.get(0).since()))
+            .column(say("oldest"), "day", of -> formats().date(of.get(0).since()))
             .words(
                 say("bodies_owed"),
                 of -> of.stream().map(d -> d.statement().body()).collect(Collectors.joining(", ")))

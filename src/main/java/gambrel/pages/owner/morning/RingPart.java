@@ -38,6 +38,7 @@ final class RingPart {
   private final List<RegisterRow> issued;
   private final List<RegisterRow> told;
   private final boolean first;
+  private final int decimals;
   private final Map<String, CustomerAccount> accounts;
 
   RingPart(MorningReport report, Wording wording) {
@@ -49,6 +50,7 @@ final class RingPart {
     this.first = report.newRegister();
     this.told =
         issued.stream().filter(row -> !first || isOfLately(row)).limit(MOST_ISSUED).toList();
+    this.decimals = decimals();
     this.accounts =
         report.accounts().stream()
             .collect(Collectors.toMap(CustomerAccount::customer, Function.identity()));
@@ -64,6 +66,21 @@ final class RingPart {
 
   private Optional<BodyAccount> account(RegisterRow row) {
     return Optional.ofNullable(night.bodies().get(row.body()));
+  }
+
+  private Optional<Entitlement> own(RegisterRow row) {
+    return account(row).map(account -> account.entitlements().get(row.customer()));
+  }
+
+  /** The decimals of the column of weights: as many as one of them needs. */
+  private int decimals() {
+    var out =
+        told.stream()
+            .flatMap(row -> account(row).stream())
+            .flatMap(account -> account.balance().weighings().out().stream())
+            .toList();
+    var boxes = told.stream().flatMap(row -> own(row).stream()).map(Entitlement::boxes).toList();
+    return WeightDecimals.fitting(WeightDecimals.of(out, night.shop().settings().unit()), boxes);
   }
 
   /** The part. */
@@ -98,10 +115,7 @@ final class RingPart {
 
   private Issued issued(RegisterRow row) {
     var account = account(row);
-    var own = account.map(a -> a.entitlements().get(row.customer()));
-    var unit = night.shop().settings().unit();
-    int decimals =
-        account.map(a -> WeightDecimals.of(a.balance().weighings().out(), unit)).orElse(0);
+    var own = own(row);
     // A customer who only gets packs by name has nothing to pay.
     boolean free = own.filter(Entitlement::isOutrightOnly).isPresent();
     String revision = formats.count(row.revision());
@@ -111,7 +125,7 @@ final class RingPart {
         account.map(names::body).orElse(row.body()),
         row.revision() == 1 ? "" : wording.say("morning.revision", revision),
         own.isPresent() ? packs(account.get().packs(row.customer())) : "",
-        own.map(e -> formats.fitting(e.boxes(), decimals)).orElse(""),
+        own.map(e -> formats.weight(e.boxes(), decimals)).orElse(""),
         free ? "" : formats.money(row.due()),
         owes.filter(due -> due.compareTo(Money.ZERO) > 0).map(formats::money).orElse(""),
         wording.say(
