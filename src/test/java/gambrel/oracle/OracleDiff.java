@@ -26,8 +26,6 @@ public final class OracleDiff {
   /** Figures of a month that rest on values, boners, costs or a line through points. */
   private static final List<String> NOT_CALCULATED =
       List.of(
-          "ageing_pct_a_day",
-          "ageing_pct_at_median_days",
           "further_day_",
           "bone_to_others_points",
           "minutes_a_piece",
@@ -37,7 +35,6 @@ public final class OracleDiff {
           "margin_of_cold",
           "bid_",
           "more_on_cut",
-          "charges_an_hour",
           "charged",
           "statements_",
           "owed");

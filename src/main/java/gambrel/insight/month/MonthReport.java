@@ -12,7 +12,6 @@ import gambrel.insight.month.figures.MonthFigure;
 import gambrel.insight.month.figures.MonthRecords;
 import gambrel.insight.month.figures.Ownership;
 import gambrel.insight.month.figures.RoomKilos;
-import gambrel.insight.month.loss.ChillDays;
 import gambrel.insight.month.loss.FurtherDay;
 import gambrel.insight.month.loss.Hanging;
 import gambrel.insight.month.loss.LossChart;
@@ -46,7 +45,6 @@ import java.util.stream.Stream;
  *
  * @param records the records that it is drawn from
  * @param charts charts of chill shrink by species, then of bench loss by species
- * @param chillDays chill shrink by day, by species
  * @param hanging ageing shrink on days hung, by species
  * @param furtherDays what one more day on the rail takes and brings
  * @param pace how fast pieces were boned
@@ -59,7 +57,6 @@ import java.util.stream.Stream;
 public record MonthReport(
     MonthRecords records,
     List<LossChart> charts,
-    List<ChillDays> chillDays,
     List<Hanging> hanging,
     List<FurtherDay> furtherDays,
     Pace pace,
@@ -74,7 +71,6 @@ public record MonthReport(
         Stream.of(BodyFigure.CHILL, BodyFigure.BENCH)
             .flatMap(loss -> LossChart.of(records, loss).stream())
             .toList();
-    var chillDays = charts.stream().flatMap(chart -> ChillDays.of(chart).stream()).toList();
     var hanging = Hanging.of(records);
     var furtherDays = FurtherDay.of(records);
     var completeness = Completeness.of(records);
@@ -114,7 +110,6 @@ public record MonthReport(
         Stream.<Stream<MonthFigure>>of(
             RoomKilos.of(records).stream(),
             LossFigures.of(records).stream(),
-            hanging.stream().flatMap(of -> of.figures().stream()),
             furtherDays.stream().flatMap(day -> day.figures().stream()),
             completeness.stream().map(Completeness::figure),
             Yields.of(records).stream(),
@@ -123,8 +118,6 @@ public record MonthReport(
             BodyValue.figures(records).stream(),
             choices.stream().flatMap(choice -> choice.figures().stream()),
             income.stream().map(Income::figure),
-            income.stream()
-                .flatMap(line -> Income.anHour(line, pace.weightAnHour(line.species())).stream()),
             Earned.of(records, pace.weightAnHour()).stream(),
             Bid.figures(records).stream(),
             MarginalValue.figures(
@@ -136,7 +129,6 @@ public record MonthReport(
     return new MonthReport(
         records,
         charts,
-        chillDays,
         hanging,
         furtherDays,
         pace,

@@ -16,17 +16,9 @@ import org.hipparchus.stat.regression.SimpleRegression;
  * @param intercept y where x is 0
  * @param slopeError standard error of the slope
  * @param residual standard deviation of the points about the line
- * @param meanX mean of x
- * @param squaresX sum of squared distances of x from its mean
  */
 public record Trend(
-    int number,
-    double slope,
-    double intercept,
-    double slopeError,
-    double residual,
-    double meanX,
-    double squaresX) {
+    int number, double slope, double intercept, double slopeError, double residual) {
   private static final int PARAMETERS = 2;
 
   /** A point. */
@@ -61,9 +53,7 @@ public record Trend(
             slope,
             meanY.doubleValue() - slope * meanX.doubleValue(),
             residual / Math.sqrt(squares),
-            residual,
-            meanX.doubleValue(),
-            squares));
+            residual));
   }
 
   private static double less(BigFraction value, BigFraction mean) {
@@ -78,14 +68,6 @@ public record Trend(
   /** Half the width of the slope's confidence interval; {@code confidence} is 0.95 or the like. */
   public double slopeMargin(double confidence) {
     return quantile(confidence) * slopeError;
-  }
-
-  /** Half the width of the prediction interval of one more point at {@code x}. */
-  public double predictionMargin(double x, double confidence) {
-    double distance = x - meanX;
-    return quantile(confidence)
-        * residual
-        * Math.sqrt(1 + 1.0 / number + distance * distance / squaresX);
   }
 
   private double quantile(double confidence) {

@@ -12,7 +12,7 @@ import java.util.List;
  * @param width of the drawing
  * @param height of the drawing
  * @param plot the frame within which values lie
- * @param month the month
+ * @param monthLeft where the month begins in the plot; what lies left of it is earlier
  * @param lines centre and limits
  * @param trace the values joined up: {@code x,y x,y ...}
  * @param points the values of the month; if they would touch, only the filled ones
@@ -26,7 +26,7 @@ public record ChartView(
     int width,
     int height,
     Frame plot,
-    Band month,
+    int monthLeft,
     List<Line> lines,
     String trace,
     List<Point> points,
@@ -46,16 +46,6 @@ public record ChartView(
    */
   public record Frame(
       int left, int top, int right, int bottom, int tickLeft, int lineRight, int tickBelow) {}
-
-  /**
-   * The part of the plot that is the month; what lies left of it is earlier.
-   *
-   * @param x left side
-   * @param y top
-   * @param width of it
-   * @param height of it
-   */
-  public record Band(int x, int y, int width, int height) {}
 
   /**
    * A level across the plot.

@@ -70,8 +70,7 @@ final class SampleChart {
         WIDTH,
         HEIGHT,
         PLOT,
-        new ChartView.Band(
-            PLOT.left(), PLOT.top(), PLOT.right() - PLOT.left(), PLOT.bottom() - PLOT.top()),
+        PLOT.left(),
         lines,
         points.stream().map(p -> p.x() + "," + p.y()).collect(Collectors.joining(" ")),
         points,

@@ -45,7 +45,7 @@ final class SampleParts {
             "wide chapter",
             false,
             List.of(lost()),
-            List.of(W.say("shrink.hours", "Beef", "18", "30")),
+            List.of(W.say("places.most")),
             List.of(SampleChart.of("beef", shrink))));
     parts.add(
         PartView.withRoom(

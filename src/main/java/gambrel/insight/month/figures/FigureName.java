@@ -29,10 +29,6 @@ public enum FigureName {
   BATCH_LOSS(Unit.WEIGHT),
   /** The value of that loss on the rail. */
   BATCH_LOSS_VALUE(Unit.MONEY),
-  /** Ageing shrink a day, % of cold: the slope of its line on days hung. */
-  AGEING_PCT_A_DAY(Unit.PERCENT),
-  /** Ageing shrink at the median of the days hung, % of cold, on the line. */
-  AGEING_PCT_AT_MEDIAN_DAYS(Unit.PERCENT),
   /** What one day more takes, % of cold. */
   FURTHER_DAY_PCT(Unit.PERCENT),
   /** What one day more takes from a body of median cold weight. */
@@ -107,8 +103,6 @@ public enum FigureName {
   CUT_WORTH_OF_BODY(Unit.RATE),
   /** Charges without tax, for a unit of the customers' weight into the boning room. */
   CHARGES_OF_BONING(Unit.RATE),
-  /** What that comes to in an hour on the block. */
-  CHARGES_AN_HOUR(Unit.HOURLY),
   /** Charged on the month's statements, without tax, by description. */
   CHARGED(Unit.MONEY),
   /** The same, for a unit of the customers' weight into the boning room. */

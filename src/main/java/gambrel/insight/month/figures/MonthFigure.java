@@ -142,8 +142,6 @@ public record MonthFigure(
     public enum Kind {
       /** The true mean or slope lies in it 19 times in 20. */
       CONFIDENCE("95 % confidence"),
-      /** One more body lies in it 19 times in 20. */
-      PREDICTION("95 % prediction"),
       /** The true difference lies in it 99 times in 100. */
       DIFFERENCE("99 % of the difference, shared among comparisons"),
       /** The middle half of the bodies lies in it. */

@@ -2,14 +2,10 @@ package gambrel.insight.month.loss;
 
 import gambrel.insight.month.figures.AlarmRates;
 import gambrel.insight.month.figures.BodyFigure;
-import gambrel.insight.month.figures.BodyGroup;
 import gambrel.insight.month.figures.Compared;
 import gambrel.insight.month.figures.Evidence;
-import gambrel.insight.month.figures.FigureName;
 import gambrel.insight.month.figures.Finding;
 import gambrel.insight.month.figures.MonthBody;
-import gambrel.insight.month.figures.MonthFigure;
-import gambrel.insight.month.figures.MonthFigure.Interval.Kind;
 import gambrel.insight.month.figures.MonthRecords;
 import gambrel.insight.month.figures.Ownership;
 import gambrel.insight.month.figures.Spread;
@@ -131,31 +127,6 @@ public record Hanging(Compared<List<MonthBody>> compared, Optional<Trend> trend)
   /** A number of the line as an exact one, to four decimals. */
   static BigFraction decimal(double value) {
     return Exact.fraction(BigDecimal.valueOf(value).setScale(4, RoundingMode.HALF_UP));
-  }
-
-  /**
-   * The slope with its confidence interval, and the loss at the median of days hung with its
-   * prediction interval; needs a line.
-   */
-  public List<MonthFigure> figures() {
-    double days = days().median().doubleValue();
-    double margin = line().predictionMargin(days, CONFIDENCE);
-    var there = FigureName.AGEING_PCT_AT_MEDIAN_DAYS;
-    return List.of(aDay(), figure(there, line().at(days), Kind.PREDICTION, margin));
-  }
-
-  /** The slope with its confidence interval; needs a line. */
-  public MonthFigure aDay() {
-    double margin = line().slopeMargin(CONFIDENCE);
-    return figure(FigureName.AGEING_PCT_A_DAY, line().slope(), Kind.CONFIDENCE, margin);
-  }
-
-  private MonthFigure figure(FigureName name, double value, Kind kind, double margin) {
-    var low = Exact.ofStatistic(value - margin);
-    var high = Exact.ofStatistic(value + margin);
-    var middle = Optional.of(Exact.ofStatistic(value));
-    return MonthFigure.of(name, species(), BodyGroup.ALL, bodies().size(), middle)
-        .with(Optional.of(new MonthFigure.Interval(kind, low, high)));
   }
 
   /**

@@ -69,28 +69,6 @@ public final class Income {
         .with(MonthFigure.Comparison.of(before.size(), BodyRate.of(before)));
   }
 
-  /**
-   * The same for an hour on the block; empty without times of work in the month.
-   *
-   * @param anHour weight boned in an hour, of the month and before; empty if unknown
-   */
-  public static Optional<MonthFigure> anHour(
-      Compared<List<BodyRate>> income, Compared<Optional<BigFraction>> anHour) {
-    var before = anHour(income.before(), anHour.before());
-    return anHour(income.month(), anHour.month())
-        .map(
-            value ->
-                figure(income)
-                    .with(FigureName.CHARGES_AN_HOUR, value)
-                    .withSpread(Optional.empty())
-                    .with(MonthFigure.Comparison.of(income.before().size(), before)));
-  }
-
-  private static Optional<BigFraction> anHour(
-      List<BodyRate> bodies, Optional<BigFraction> weightAnHour) {
-    return BodyRate.of(bodies).flatMap(rate -> weightAnHour.map(rate::multiply));
-  }
-
   /** Species of which customers were charged less for a unit of weight than before. */
   public static List<Finding> findings(MonthRecords records) {
     return of(records).stream()

@@ -45,17 +45,11 @@ public record Pace(BoningIntervals month, BoningIntervals before) {
     return where(one -> one.piece().species() == species);
   }
 
-  /** Weight boned in an hour, of a species; empty without times of work. */
-  public Compared<Optional<BigFraction>> weightAnHour(Species species) {
-    var pace = of(species);
-    return new Compared<>(species, pace.month.weightAnHour(), pace.before.weightAnHour());
-  }
-
   /** Weight boned in an hour of the month, of each species of which it is known. */
   public Map<Species, BigFraction> weightAnHour() {
     var known = new EnumMap<Species, BigFraction>(Species.class);
     for (var species : Species.values()) {
-      weightAnHour(species).month().ifPresent(weight -> known.put(species, weight));
+      of(species).month.weightAnHour().ifPresent(weight -> known.put(species, weight));
     }
     return known;
   }

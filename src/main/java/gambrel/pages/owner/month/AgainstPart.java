@@ -7,16 +7,13 @@ import gambrel.insight.month.figures.FigureName;
 import gambrel.insight.month.figures.MonthFigure;
 import gambrel.insight.month.figures.Ownership;
 import gambrel.pages.views.PartView;
-import gambrel.trade.measure.Weight;
-import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.stream.Stream;
 
 /** Losses of like bodies beside those of the twelve months before. */
 record AgainstPart(MonthPart.Page page) implements MonthPart {
-  /** A group with fewer bodies has no row of its own. */
+  /** A class with fewer bodies has no row of its own. */
   private static final int ENOUGH = 5;
 
   PartView part() {
@@ -63,11 +60,12 @@ record AgainstPart(MonthPart.Page page) implements MonthPart {
     return weights().lost(loss(figure), same(figure, FigureName::weightOf));
   }
 
-  /** A part of a species needs enough bodies, and another part beside it that has enough. */
+  /** A class of a species needs enough bodies, and another class beside it that has enough. */
   private static boolean isShown(MonthFigure figure, List<MonthFigure> all) {
     var split = group(figure).split();
     return split == Split.ALL
-        || isEnough(figure)
+        || split == Split.CATEGORY
+            && isEnough(figure)
             && all.stream()
                     .filter(f -> f.species().equals(figure.species()) && group(f).split() == split)
                     .filter(AgainstPart::isEnough)
@@ -86,26 +84,8 @@ record AgainstPart(MonthPart.Page page) implements MonthPart {
   private String bodies(MonthFigure figure) {
     String species = species(figure.species().orElseThrow());
     var group = group(figure);
-    return group.split() == Split.ALL ? species : say("shrink.band", species, name(group));
-  }
-
-  private String name(BodyGroup group) {
-    var split = group.split();
-    if (split == Split.CATEGORY) {
-      return wording().category(group.name());
-    }
-    // Days are whole: a group that ends before day 15 is printed as ending with day 14.
-    var last = group.to().map(to -> split == Split.DAYS ? to.subtract(BigDecimal.ONE) : to);
-    String ending = group.from().isEmpty() ? "below" : last.isEmpty() ? "above" : "between";
-    return say(
-        "shrink.band." + split.id() + "." + ending,
-        Stream.of(group.from(), last)
-            .flatMap(Optional::stream)
-            .map(end -> number(split, end))
-            .toArray(String[]::new));
-  }
-
-  private String number(Split split, BigDecimal value) {
-    return split == Split.WEIGHT ? formats().weight(Weight.of(value), 0) : formats().number(value);
+    return group.split() == Split.ALL
+        ? species
+        : say("shrink.band", species, wording().category(group.name()));
   }
 }

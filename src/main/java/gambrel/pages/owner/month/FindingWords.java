@@ -67,7 +67,7 @@ record FindingWords(Wording wording, WeightPrinter weights) {
     } else if (evidence instanceof Evidence.Kind kind) {
       return wording.kind(kind.value());
     } else if (evidence instanceof Evidence.Kinds kinds) {
-      return list(kinds.values().stream().map(wording::kind).toList());
+      return list("borne.and", kinds.values().stream().map(wording::kind).toList());
     } else if (evidence instanceof Evidence.Bodies bodies) {
       return wording.names(bodies.ids(), MOST_BODIES);
     } else if (evidence instanceof Evidence.Cuts cuts) {
@@ -76,7 +76,7 @@ record FindingWords(Wording wording, WeightPrinter weights) {
           .collect(Collectors.joining(", "));
     }
     return evidence instanceof Evidence.Names names
-        ? String.join(", ", names.values())
+        ? list("borne.or", names.values())
         : ((Evidence.Name) evidence).value();
   }
 
@@ -88,14 +88,14 @@ record FindingWords(Wording wording, WeightPrinter weights) {
         .forEach(
             (whose, weight) ->
                 parts.add(wording.say("borne." + whose.id(), weights.inProse(Weight.of(weight)))));
-    return list(parts);
+    return list("borne.and", parts);
   }
 
-  /** Several things, with "and" before the last. */
-  private String list(Collection<String> all) {
+  /** Several things, with "and" or "or" before the last. */
+  private String list(String key, Collection<String> all) {
     var parts = new ArrayDeque<>(all);
     String last = parts.removeLast();
-    return parts.isEmpty() ? last : wording.say("borne.and", String.join(", ", parts), last);
+    return parts.isEmpty() ? last : wording.say(key, String.join(", ", parts), last);
   }
 
   private String number(BigFraction value, int decimals) {

@@ -44,7 +44,7 @@ final class LossDrawing {
   private static final int MOST_POINTS = 80;
 
   /** How many times the distance of the limits is drawn beyond them. */
-  private static final int BEYOND = 1;
+  private static final int BEYOND = 2;
 
   /** Between the words of two months. */
   private static final int GAP = 6;
@@ -111,8 +111,7 @@ final class LossDrawing {
         WIDTH,
         HEIGHT,
         PLOT,
-        new ChartView.Band(
-            monthBegins, PLOT.top(), PLOT.right() - monthBegins, PLOT.bottom() - PLOT.top()),
+        monthBegins,
         lines(),
         dots.stream().map(d -> d.name().x() + "," + d.name().y()).collect(Collectors.joining(" ")),
         ofMonth.stream()

@@ -5,7 +5,6 @@ import gambrel.insight.month.figures.BodyGroup;
 import gambrel.insight.month.figures.BodyGroup.Split;
 import gambrel.insight.month.figures.FigureName;
 import gambrel.insight.month.figures.MonthFigure;
-import gambrel.insight.month.loss.ChillDays;
 import gambrel.insight.month.loss.LossChart;
 import gambrel.pages.views.PartView;
 import gambrel.pages.views.TableView;
@@ -20,10 +19,8 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import org.apache.commons.numbers.fraction.BigFraction;
 
 /** What a species lost in the chiller and on the bench: charts, and by day and place. */
 record LossPart(MonthPart.Page page) implements MonthPart {
@@ -66,11 +63,7 @@ record LossPart(MonthPart.Page page) implements MonthPart {
             .filter(LossChart::hasLimits)
             .map(chart -> new LossDrawing(chart, records().month(), wording()).view())
             .toList();
-    var notes = new ArrayList<String>();
-    charts(species).filter(chart -> !chart.hasLimits()).map(this::tooFew).forEach(notes::add);
-    report().chillDays().stream()
-        .filter(days -> days.species() == species && days.chart().hasLimits())
-        .forEach(days -> hours(days, notes));
+    var notes = charts(species).filter(chart -> !chart.hasLimits()).map(this::tooFew).toList();
     return PartView.of(say("losses", wording().kind(species)), places(species), notes).with(drawn);
   }
 
@@ -82,27 +75,6 @@ record LossPart(MonthPart.Page page) implements MonthPart {
             chart.baseline(),
             species(chart.species()),
             count(chart.baseline()));
-  }
-
-  /** The hours in the chiller within which bodies are compared, and the bodies outside them. */
-  private void hours(ChillDays days, List<String> notes) {
-    var window = BigFraction.of(ChillDays.WINDOW);
-    String species = species(days.species());
-    String from = number(days.hours().subtract(window), 0);
-    notes.add(say("shrink.hours", species, from, number(days.hours().add(window), 0)));
-    if (!days.apart().isEmpty()) {
-      var apart = days.apart().stream().map(this::apart).collect(Collectors.joining(", "));
-      notes.add(say("shrink.apart", species, apart));
-    }
-  }
-
-  private String apart(LossChart.Point point) {
-    var hours = point.account().balance().hoursChilled();
-    return say(
-        "shrink.apart.body",
-        point.body(),
-        hours.map(h -> number(h, 0)).orElse("?"),
-        number(point.percent(), 2));
   }
 
   /**
