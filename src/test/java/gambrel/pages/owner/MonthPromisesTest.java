@@ -62,6 +62,19 @@ class MonthPromisesTest {
         shop.summary("2026-06", LATER).first().leftOut());
   }
 
+  /** 20 kg are missing, and a kilo on the rail is worth 10. */
+  @Test
+  void ofABodyThatIsHeldItSaysWhatItsLossIsWorth() {
+    shop.add("values.csv", "item,value,from,to\ncarcase,10,,");
+    shop.beef("B1", "2026-07-06", "c-ann").hung("B1", "2026-07-06", "204", "200");
+    shop.cut("B1", "2026-07-09", "140", "40");
+    assertEquals(
+        List.of(
+            "Held, so left out of these figures: B1. It lost 20.00\u00a0kg in the boning room,"
+                + " 10.0% of the weight into it, worth about $200.00."),
+        shop.summary("2026-07", LATER).first().leftOut());
+  }
+
   /** The mean of fifteen times 2 % and five times 6 % is 3 %; the lines lie around it. */
   @Test
   void centresAndTheUsualAreMediansAndNoLineOfALossIsBelowZero() {

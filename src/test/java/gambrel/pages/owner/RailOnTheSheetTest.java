@@ -74,6 +74,16 @@ class RailOnTheSheetTest {
     assertEquals("No statement was issued.", sheet().story().get(1));
   }
 
+  /** Eighteen bodies hang: sixteen have a row, the last two a name. */
+  @Test
+  void sixteenBodiesHaveARowAndTheOthersAreNamedBelow() {
+    for (int i = 10; i < 28; i++) {
+      body("A" + i, "2026-07-10", "c-ann", ",2026-08-" + i);
+    }
+    assertEquals(16, rail().hanging().size());
+    assertEquals("Also on the rail, to be cut later: A26, A27.", rail().hangingNote());
+  }
+
   @Test
   void whatIsDueFirstStandsFirstAndWhatIsDueTodayOrLateIsToldAtTheTop() {
     body("A1", "2026-07-10", "c-ann", ",2026-07-16");

@@ -67,7 +67,7 @@ record BodiesPart(MonthPart.Page page) implements MonthPart {
 
   PartView batches() {
     var table =
-        new TableBuilder<BatchBalance>("batches figures")
+        new TableBuilder<BatchBalance>("batches figures short")
             .first(say("batch"), batch -> batch.batch().id())
             .words(say("product"), batch -> batch.batch().product())
             .number(label("meat_in", unit()), batch -> weight(batch, batch.meatIn()))

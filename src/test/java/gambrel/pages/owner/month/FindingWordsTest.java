@@ -1,6 +1,7 @@
 package gambrel.pages.owner.month;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gambrel.insight.month.figures.Evidence;
 import gambrel.insight.month.figures.Finding;
@@ -55,7 +56,59 @@ class FindingWordsTest {
         seen.substring(seen.indexOf("More")));
   }
 
+  @Test
+  void namesTheOneChillerOfAllBodiesConcerned() {
+    String north = seen(Map.of(Ownership.OWN, 1_100), "chillers", names("north"));
+    assertTrue(north.contains(" lost 3.00% in the chiller north, against "), north);
+    String both = seen(Map.of(Ownership.OWN, 1_100), "chillers", names("north", "south"));
+    assertTrue(both.contains(" lost 3.00% in the chiller, against "), both);
+  }
+
+  @Test
+  void saysHowMuchOfWhatWasToBeExpectedAnotherFindingExplains() {
+    var evidence =
+        Map.<String, Evidence>of(
+            "body", new Evidence.Bodies(List.of("B7")),
+            "loss", new Evidence.Percent(BigFraction.of(5), 2),
+            "lower", new Evidence.Percent(BigFraction.of(2), 2),
+            "upper", new Evidence.Percent(BigFraction.of(4), 2),
+            "explained", new Evidence.Percent(BigFraction.of(1), 2),
+            "species", new Evidence.Kind(Species.BEEF),
+            "bodies_before", new Evidence.Count(40));
+    assertEquals(
+        "B7 lost 5.00% in the chiller; 2.00% to 4.00% was to be expected, by like bodies of beef"
+            + " (40 in twelve months). 1.00% of that comes from what another finding tells.",
+        words.seen(
+            Finding.likely(
+                Finding.Kind.CHILLED_BODIES, "above", List.of("B7"), evidence, List.of())));
+  }
+
+  @Test
+  void saysThatOneOfSeveralScalesReadsWrong() {
+    var evidence =
+        Map.<String, Evidence>of(
+            "since", new Evidence.Day(LocalDate.of(2026, 3, 9)),
+            "bodies", new Evidence.Count(8),
+            "species", new Evidence.Kind(Species.BEEF),
+            "weight", new Evidence.Borne(Map.of(Ownership.OWN, BigFraction.of(2))),
+            "bodies_before", new Evidence.Count(40),
+            "scales", names("bench1", "bench2", "rail"));
+    assertEquals(
+        "From 9 March 2026 on, more came out of 8 beef bodies than went in, 2.0\u00a0kg on the"
+            + " shop's own over the usual (40 bodies in twelve months): bench1, bench2 or rail"
+            + " reads wrong.",
+        words.seen(Finding.likely(Finding.Kind.SCALE, "gain", List.of(), evidence, List.of())));
+  }
+
+  private static Evidence names(String... all) {
+    return new Evidence.Names(List.of(all));
+  }
+
   private String seen(Map<Ownership, Integer> grams) {
+    return seen(grams, "chillers", names(""));
+  }
+
+  private String seen(Map<Ownership, Integer> grams, String name, Evidence more) {
     var weights = new EnumMap<Ownership, BigFraction>(Ownership.class);
     grams.forEach((whose, weight) -> weights.put(whose, BigFraction.of(weight, 1000)));
     return words.seen(
@@ -70,7 +123,8 @@ class FindingWordsTest {
                 "loss", new Evidence.Percent(BigFraction.of(3), 2),
                 "usual", new Evidence.Percent(BigFraction.of(2), 2),
                 "bodies_before", new Evidence.Count(40),
-                "weight", new Evidence.Borne(weights)),
+                "weight", new Evidence.Borne(weights),
+                name, more),
             List.of()));
   }
 }
