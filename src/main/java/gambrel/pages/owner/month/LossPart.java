@@ -28,7 +28,7 @@ record LossPart(MonthPart.Page page) implements MonthPart {
   private static final int ENOUGH = 5;
 
   /** The most rows by day and place, so that they stand on one page with two charts. */
-  private static final Map<Paper, Integer> ROWS = Map.of(Paper.A4, 30, Paper.LETTER, 24);
+  private static final Map<Paper, Integer> ROWS = Map.of(Paper.A4, 28, Paper.LETTER, 22);
 
   /** Columns of each loss. */
   private static final int WIDTH = 5;
