@@ -40,8 +40,6 @@ final class StatementPlaces {
   private static final List<String> OF_ALL_ITEMS =
       List.of("home", "bench", "bench.partly", "unweighed");
 
-  private static final String[] NONE = {};
-
   private final ExactNight exact;
   private final EnglishWords words;
   private final Agreement agreement;
@@ -167,7 +165,8 @@ final class StatementPlaces {
     var lead = words.say("rest.bins").split("\\{0}")[0];
     for (var sentence : page.sentences()) {
       int from = sentence.indexOf(lead) + lead.length();
-      for (var part : sentence.contains(lead) ? sentence.substring(from).split(" · ") : NONE) {
+      var said = sentence.contains(lead) ? sentence.substring(from).split("[.;] ")[0] : "";
+      for (var part : said.split(" · ")) {
         String kind = part.split(" ")[0];
         if (List.of("bone", "fat", "waste").contains(kind)) {
           rest(place + kind, part, whole.get(kind + "_packed"), whole.get(kind + "_binned"));

@@ -7,7 +7,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
 
-/** Names beside the points of a chart: none touches another, or a named point. */
+/**
+ * Names beside the points of a chart: none touches another, or a named point, and
+ * none is nearer to another's point than to its own.
+ */
 final class ChartNames {
   /** The height of a line of text, and the width of a letter. */
   static final int LINE = 10;
@@ -46,6 +49,12 @@ final class ChartNames {
   record Place(int middle, int base) {}
 
   private record Box(int left, int top, int right, int bottom) {
+    /** How far a point lies from it, the longer way along the axes. */
+    int distance(Name point) {
+      int beside = Math.max(left - point.x(), point.x() - right);
+      return Math.max(0, Math.max(beside, Math.max(top - point.y(), point.y() - bottom)));
+    }
+
     boolean touches(Box other) {
       return left < other.right && other.left < right && top < other.bottom && other.top < bottom;
     }
@@ -70,6 +79,7 @@ final class ChartNames {
           .filter(base -> base >= HIGHEST && base <= plot.bottom())
           .mapToObj(base -> new Box(middle - half, base - LINE + 1, middle + half, base))
           .filter(box -> taken.stream().noneMatch(box::touches))
+          .filter(box -> names.stream().noneMatch(n -> box.distance(n) < box.distance(name)))
           .findFirst()
           .ifPresent(
               box -> {

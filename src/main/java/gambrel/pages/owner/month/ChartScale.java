@@ -48,7 +48,12 @@ final class ChartScale {
     }
   }
 
-  /** The height of a value. */
+  /** The value, or the end of the scale that it lies beyond. */
+  BigDecimal within(BigDecimal value) {
+    return value.max(low).min(high);
+  }
+
+  /** The height of a value of the scale. */
   int y(BigDecimal value) {
     var height = value.subtract(low).multiply(BigDecimal.valueOf(bottom - top));
     return bottom - height.divide(high.subtract(low), 0, RoundingMode.HALF_UP).intValueExact();

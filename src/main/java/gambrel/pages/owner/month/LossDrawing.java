@@ -81,7 +81,7 @@ final class LossDrawing {
     this.monthBegins = PLOT.left() + before * (PLOT.right() - PLOT.left()) / room;
     var split = chart.loss() == BodyFigure.CHILL ? Split.CHILLER : Split.BENCH_SCALE;
     this.places = BodyGroup.of(split, chart.ofMonth().stream().map(Point::account).toList());
-    var values = points.stream().map(this::drawn);
+    var values = points.stream().map(this::near);
     var levels = Stream.of(chart.centre(), lower(), chart.upper()).flatMap(Optional::stream);
     this.scale = new ChartScale(PLOT.top(), PLOT.bottom(), Stream.concat(values, levels).toList());
     this.dots = IntStream.range(0, points.size()).mapToObj(this::dot).toList();
@@ -184,8 +184,13 @@ final class LossDrawing {
         : point.body() + (beyond > 0 ? " ↑ " : " ↓ ") + percent(Optional.of(value(point)));
   }
 
-  /** Where a point is drawn; limits without a distance bound nothing. */
+  /** Where a point is drawn: at the edge if it lies beyond the scale. */
   private BigDecimal drawn(Point point) {
+    return scale.within(value(point));
+  }
+
+  /** What the scale must include of a point; limits without a distance bound nothing. */
+  private BigDecimal near(Point point) {
     var upper = chart.upper().orElseThrow();
     var room = upper.subtract(lower().orElseThrow()).multiply(BigDecimal.valueOf(BEYOND));
     var value = value(point);
