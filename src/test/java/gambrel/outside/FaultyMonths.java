@@ -123,9 +123,11 @@ final class FaultyMonths {
     return sound;
   }
 
+  /** The findings; a batch beyond the shop's limit, and nothing else, holds the bodies in it. */
   private static List<Map<String, String>> findings(Found found) {
-    if (!found.rows("bodies", "state=held").isEmpty()) {
-      throw new AssertionError("a body is held: " + found.rows("bodies", "state=held"));
+    var held = found.rows("bodies", "state=held");
+    if (held.stream().anyMatch(row -> !row.get("reasons").equals("batch-out"))) {
+      throw new AssertionError("a body is held: " + held);
     }
     return found.rows("findings");
   }

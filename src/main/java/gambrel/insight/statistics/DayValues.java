@@ -17,9 +17,10 @@ import java.util.stream.IntStream;
  * errors that the things of one day have partly in common.
  *
  * <p>A value farther than {@link #CLIP} robust spreads from the median of its kind counts as that
- * far, so that a single slip moves no mean (see {@link UsualValue}). The variances within and
- * between days are the moment estimators of the analysis of variance for a one-way layout of random
- * days with unequal numbers (Searle, Casella, McCulloch, Variance Components, 1992, 3.6).
+ * far, so that a single slip moves no mean, and in the baseline as the median, so that no slip or
+ * day of them widens what is usual (see {@link UsualValue}). The variances within and between days
+ * are the moment estimators of the analysis of variance for a one-way layout of random days with
+ * unequal numbers (Searle, Casella, McCulloch, Variance Components, 1992, 3.6).
  */
 public final class DayValues {
   private static final double CLIP = 4;
@@ -225,19 +226,22 @@ public final class DayValues {
     return IntStream.range(0, a.length).mapToDouble(i -> a[i] * b[i]).sum();
   }
 
-  /** The values, none farther from its kind's line in the baseline than the clip allows. */
-  private double[] clipped(List<Value> all, int baseline) {
+  /**
+   * The values, none farther from what is usual of its kind than the clip allows. One of the
+   * baseline that is farther tells nothing of the usual and counts as the middle.
+   */
+  private static double[] clipped(List<Value> all, int baseline) {
     var usual = UsualValue.of(all.subList(0, baseline));
-    return all.stream()
+    double most = CLIP * usual.spread();
+    return IntStream.range(0, all.size())
         .mapToDouble(
-            value -> {
-              var centre = usual.expected(value);
-              double most = CLIP * usual.spread();
-              return centre.isEmpty() || most == 0
-                  ? value.value()
-                  : Math.max(
-                      centre.getAsDouble() - most,
-                      Math.min(centre.getAsDouble() + most, value.value()));
+            i -> {
+              double value = all.get(i).value();
+              double centre = usual.expected(all.get(i)).orElse(value);
+              double far = value - centre;
+              return most == 0 || Math.abs(far) <= most
+                  ? value
+                  : i < baseline ? centre : centre + Math.copySign(most, far);
             })
         .toArray();
   }

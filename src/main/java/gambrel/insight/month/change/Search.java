@@ -20,7 +20,8 @@ import java.util.stream.Stream;
  * false alarms is divided among all tests that differ (Bonferroni). What explains most has the
  * largest t. A thing that all bodies have in common is preferred to another that as many have, such
  * as a scale, unless that fits better by odds of ten to one: by 4.6 in the square of t, which is
- * twice the logarithm of the ratio of likelihoods. The day is then the one of the month that fits
+ * twice the logarithm of the ratio of likelihoods. One of several scales is told alone if it fits
+ * better than any other by odds of a hundred to one. The day is then the one of the month that fits
  * best.
  *
  * @param series the figures
@@ -29,6 +30,7 @@ import java.util.stream.Stream;
  */
 record Search(List<Series> series, LocalDate first, double falseAlarms) {
   private static final double MARGIN = 4.6;
+  private static final double ALONE = 9.2;
   private static final Comparator<ChangeExplanation> BY_FIT =
       Comparator.comparingDouble(ChangeExplanation::fit);
 
@@ -72,7 +74,7 @@ record Search(List<Series> series, LocalDate first, double falseAlarms) {
   /** The things of the kind that the best explanation accuses which explain it about as well. */
   private static Set<String> asGood(ChangeExplanation best, Collection<ChangeExplanation> all) {
     return all.stream()
-        .filter(other -> other.factor() == best.factor() && other.fit() >= best.fit() - MARGIN)
+        .filter(other -> other.factor() == best.factor() && other.fit() >= best.fit() - ALONE)
         .map(other -> other.suspect().level())
         .collect(Collectors.toCollection(TreeSet::new));
   }
