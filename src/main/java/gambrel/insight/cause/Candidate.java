@@ -75,12 +75,15 @@ record Candidate(
 
   /**
    * By how much rows and products look less odd with the change. An odd weight makes its product
-   * odd too, so that the two do not add up.
+   * odd too, so that the two do not add up. A hook makes the share of every product too small; so
+   * does a body that dried, and products tell nothing.
    *
    * @param products by how much the products of its bodies look less odd
    */
   long withProducts(long products) {
-    return witness > 0 && products > 0 ? Math.max(witness, products) : witness + products;
+    return cause == Cause.HOOK
+        ? witness
+        : witness > 0 && products > 0 ? Math.max(witness, products) : witness + products;
   }
 
   /** Changes of one group are as likely before any figure is looked at, and share that chance. */

@@ -8,6 +8,7 @@ import gambrel.trade.shop.Step;
 import gambrel.trade.weighing.Weighing;
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -16,7 +17,9 @@ import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
  * Finds a hook, gambrel or roller that hung on the scale at one step and not at the other: one of
- * known weight; else one whose weight follows from the usual chill shrink.
+ * known weight; else one whose weight follows from the usual chill shrink. One that hung at every
+ * step weighs what the loss is too high by. A body that dried as much loses the same; only one with
+ * a hook dresses too well.
  */
 record HookWeighed(RowIndex rows, BodyFacts suspect) {
   private static final long KNOWN = 500;
@@ -30,12 +33,19 @@ record HookWeighed(RowIndex rows, BodyFacts suspect) {
   private static final int HEAVIEST = 8;
 
   Stream<Candidate> candidates() {
-    return Stream.of(Step.HOT, Step.COLD, Step.AGED).flatMap(this::hooks);
+    return Stream.concat(
+        Stream.of(Step.HOT, Step.COLD, Step.AGED).flatMap(this::hooks), atEveryStep());
+  }
+
+  /** The uncorrected weighings of a step; none if one is tared. */
+  private List<Weighing> gross(Step step) {
+    var all = of(step).stream().filter(rows::isUncorrected).toList();
+    return all.stream().anyMatch(this::isTared) ? List.of() : all;
   }
 
   private Stream<Candidate> hooks(Step step) {
-    var all = of(step).stream().filter(rows::isUncorrected).toList();
-    if (all.isEmpty() || all.stream().anyMatch(this::isTared)) {
+    var all = gross(step);
+    if (all.isEmpty()) {
       return Stream.empty();
     }
     return Stream.concat(all.stream().map(List::of), Stream.of(all).filter(some -> some.size() > 1))
@@ -68,26 +78,57 @@ record HookWeighed(RowIndex rows, BodyFacts suspect) {
                 .with("witness", new Value.Shown(tare, some.get(0).unit())));
   }
 
-  /** The rows less what makes the chill shrink as usual; empty if no hook weighs so much. */
+  /** Rows less a hook of a weight that no file says; empty if no hook weighs so much. */
+  private Optional<Candidate> unknown(
+      BigFraction each, List<Weighing> some, List<Weighing> all, String variant, long expected) {
+    var unit = some.get(0).unit();
+    return Optional.of(Exact.round(each, Weight.OUTPUT_DECIMALS))
+        .map(weight -> rows.unit().convert(weight, unit))
+        .filter(weight -> Tares.isEmptyWeight(weight, unit, HEAVIEST))
+        .flatMap(weight -> candidate(shown(weight), some, all, UNKNOWN))
+        .map(Candidate::inexact)
+        .map(one -> one.variant(variant).with("expected", MissingWeighing.percent(expected)));
+  }
+
+  /** The rows less what makes the chill shrink as usual. */
   private Optional<Candidate> unknown(List<Weighing> some, List<Weighing> all) {
-    var row = some.get(0);
+    var step = some.get(0).step();
     return rows.usual
         .knownChill(suspect.species)
-        .filter(range -> row.step() != Step.AGED)
-        .filter(range -> suspect.balance.shares().chillShrink().isPresent())
-        .filter(range -> rows.usual.isChilledAsOthers(suspect.balance))
+        .map(Usual.Range::middle)
+        .filter(shrink -> step != Step.AGED)
+        .filter(shrink -> suspect.balance.shares().chillShrink().isPresent())
+        .filter(shrink -> rows.usual.isChilledAsOthers(suspect.balance))
         .flatMap(
-            range ->
-                Optional.of(excess(row.step(), range.middle()).divide(some.size()))
-                    .map(each -> Exact.round(each, Weight.OUTPUT_DECIMALS))
-                    .map(each -> rows.unit().convert(each, row.unit()))
-                    .filter(each -> Tares.isEmptyWeight(each, row.unit(), HEAVIEST))
-                    .flatMap(each -> candidate(shown(each), some, all, UNKNOWN))
-                    .map(Candidate::inexact)
-                    .map(candidate -> candidate.variant("UNKNOWN"))
-                    .map(
-                        candidate ->
-                            candidate.with("expected", MissingWeighing.percent(range.middle()))));
+            shrink ->
+                unknown(excess(step, shrink).divide(some.size()), some, all, "UNKNOWN", shrink));
+  }
+
+  /** A part at each step less what the loss is too high by; none if it was weighed aged too. */
+  private Stream<Candidate> atEveryStep() {
+    var steps =
+        Stream.of(Step.HOT, Step.COLD)
+            .filter(step -> !of(step).isEmpty())
+            .map(this::gross)
+            .toList();
+    var parts = steps.stream().mapToInt(List::size).summaryStatistics();
+    var usual = rows.usual.dressing(suspect.species);
+    return suspect.testedLoss().isEmpty()
+            || usual.isEmpty()
+            || !of(Step.AGED).isEmpty()
+            || parts.getMin() != parts.getMax()
+        ? Stream.empty()
+        : IntStream.range(0, parts.getMax())
+            .mapToObj(part -> steps.stream().map(rows -> rows.get(part)).toList())
+            .flatMap(
+                some ->
+                    unknown(
+                        suspect.lossBeyondUsual(),
+                        some,
+                        steps.get(0),
+                        "EVERY_STEP",
+                        usual.get().middle())
+                        .stream());
   }
 
   /** By how much the suspect is too heavy at one step for the other and the usual shrink. */
@@ -109,17 +150,20 @@ record HookWeighed(RowIndex rows, BodyFacts suspect) {
       return 0;
     }
     var then = changes.stream().collect(Collectors.toMap(RowChange::weighing, RowChange::net));
-    var nets =
-        all.stream()
-            .map(row -> then.getOrDefault(row, row.net().hundredThousandths()))
-            .sorted()
-            .toList();
-    var others = other.stream().map(w -> w.net().hundredThousandths()).sorted().toList();
+    var nets = nets(all, then);
+    var others = nets(other, then);
     var shares =
         IntStream.range(0, nets.size())
             .mapToLong(i -> nets.get(i) * 1_000_000 / Math.max(1, others.get(i)))
             .summaryStatistics();
     return Math.min(MOST_UNEVEN, (shares.getMax() - shares.getMin()) / UNEVEN);
+  }
+
+  private static List<Long> nets(List<Weighing> weighings, Map<Weighing, Long> then) {
+    return weighings.stream()
+        .map(row -> then.getOrDefault(row, row.net().hundredThousandths()))
+        .sorted()
+        .toList();
   }
 
   /** Known hook weights: the tares that rows of these codes show, and those of rail codes. */

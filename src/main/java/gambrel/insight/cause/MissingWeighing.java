@@ -27,7 +27,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
  */
 record MissingWeighing(RowIndex rows, BodyFacts suspect) {
   private static final long OF_A_BIN = 1300;
-  private static final long OF_A_PACK = 1100;
+  private static final long OF_A_PACK = 600;
   private static final long OF_A_PART = 300;
 
   /** The loss with both sides may be so many per cent, since sides differ. */

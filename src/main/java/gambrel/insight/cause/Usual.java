@@ -56,6 +56,7 @@ final class Usual {
   private static final long LOSS_SPREAD = 150_000;
 
   private static final long SHRINK_SPREAD = 5_000;
+  private static final long DRESSING_SPREAD = 15_000;
   private static final long BATCH_SPREAD = 8_000;
 
   /** A product's share differs by so much of itself, and of the weight into the boning room. */
@@ -75,6 +76,7 @@ final class Usual {
   private final Range ofAll;
   private final Map<Species, Range> loss = new EnumMap<>(Species.class);
   private final Map<Species, Optional<Range>> chill = new EnumMap<>(Species.class);
+  private final Map<Species, Optional<Range>> dressing = new EnumMap<>(Species.class);
   private final Map<List<Object>, Habits> habits = new HashMap<>();
   private final Map<String, Makeup> makeups = new HashMap<>();
   private Optional<Range> batchLoss = Optional.empty();
@@ -135,6 +137,18 @@ final class Usual {
   Optional<Range> knownChill(Species species) {
     return chill.computeIfAbsent(
         species, s -> range(of(s).stream().flatMap(Usual::chillOf).toList(), SHRINK_SPREAD));
+  }
+
+  /** Hot as a part of live; empty if it is known of too few bodies. */
+  Optional<Range> dressing(Species species) {
+    return dressing.computeIfAbsent(
+        species,
+        s ->
+            range(
+                of(s).stream()
+                    .flatMap(b -> b.shares().dressing().flatMap(Usual::millionths).stream())
+                    .toList(),
+                DRESSING_SPREAD));
   }
 
   /** Whether a body hung between its hot and cold weighings about as long as others mostly do. */

@@ -20,9 +20,8 @@ import java.util.stream.Stream;
  * false alarms is divided among all tests that differ (Bonferroni). What explains most has the
  * largest t. A thing that all bodies have in common is preferred to another that as many have, such
  * as a scale, unless that fits better by odds of ten to one: by 4.6 in the square of t, which is
- * twice the logarithm of the ratio of likelihoods. One of several scales is told alone if it fits
- * better than any other by odds of a hundred to one. The day is then the one of the month that fits
- * best.
+ * twice the logarithm of the ratio of likelihoods. The same odds, of whatever was tried, are asked
+ * before one of several scales is told alone. The day is then the one of the month that fits best.
  *
  * @param series the figures
  * @param first the first day of the month
@@ -30,7 +29,6 @@ import java.util.stream.Stream;
  */
 record Search(List<Series> series, LocalDate first, double falseAlarms) {
   private static final double MARGIN = 4.6;
-  private static final double ALONE = 9.2;
   private static final Comparator<ChangeExplanation> BY_FIT =
       Comparator.comparingDouble(ChangeExplanation::fit);
 
@@ -47,7 +45,7 @@ record Search(List<Series> series, LocalDate first, double falseAlarms) {
     var found = new ArrayList<ChangeExplanation>();
     while (!beyond.isEmpty()) {
       var best = best(beyond);
-      found.add(dated(best).with(asGood(best, beyond), rate));
+      found.add(dated(best).with(asGood(best, tried), rate));
       beyond.removeIf(best::explains);
     }
     return found;
@@ -74,7 +72,7 @@ record Search(List<Series> series, LocalDate first, double falseAlarms) {
   /** The things of the kind that the best explanation accuses which explain it about as well. */
   private static Set<String> asGood(ChangeExplanation best, Collection<ChangeExplanation> all) {
     return all.stream()
-        .filter(other -> other.factor() == best.factor() && other.fit() >= best.fit() - ALONE)
+        .filter(other -> other.factor() == best.factor() && other.fit() >= best.fit() - MARGIN)
         .map(other -> other.suspect().level())
         .collect(Collectors.toCollection(TreeSet::new));
   }
