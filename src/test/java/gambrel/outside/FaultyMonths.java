@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
@@ -150,11 +151,14 @@ final class FaultyMonths {
             room,
             night ->
                 fault == Fault.UNPAID
-                    ? findings(unpaid(room, night, month))
-                    : findings(night.at(room.finished())));
+                    ? unpaid(room, night, month)
+                    : Optional.of(findings(night.at(room.finished()))));
+    if (rows.isEmpty()) {
+      return;
+    }
     tally.rooms++;
     tally.soundMonths += length - 3;
-    judge(fault, month, concerned, rows, tally);
+    judge(fault, month, concerned, rows.get(), tally);
   }
 
   private static void judge(
@@ -196,8 +200,12 @@ final class FaultyMonths {
             .anyMatch(one -> fault.isNamedBy(Map.of("finding", "scale", "group", one), Set.of()));
   }
 
-  /** Runs nights in the middle and at the end of each month; all but one customer pay in time. */
-  private static Found unpaid(Room room, RoomNight night, YearMonth month) {
+  /**
+   * Runs nights in the middle and at the end of each month; all but one customer pay in time. Empty
+   * if no statement of that one is owed for more than 30 days in the end: nothing is wrong yet.
+   */
+  private static Optional<List<Map<String, String>>> unpaid(
+      Room room, RoomNight night, YearMonth month) {
     var nights = new ArrayList<LocalDateTime>();
     for (var at = YearMonth.from(room.plan.start());
         !at.isAfter(month.plusMonths(1));
@@ -224,7 +232,14 @@ final class FaultyMonths {
       RoomFolder.payments(room, night.shop());
       found = night.at(at);
     }
-    return found;
+    var monthAgo = nights.get(nights.size() - 1).toLocalDate().minusDays(30);
+    return Optional.of(found)
+        .filter(
+            last ->
+                last.rows("statements", "customer=grant").stream()
+                    .map(row -> LocalDate.parse(row.get("issued").substring(0, 10)))
+                    .anyMatch(day -> !day.isBefore(month.atDay(1)) && day.isBefore(monthAgo)))
+        .map(FaultyMonths::findings);
   }
 
   private static void values(Room room, LocalDate cheap) {

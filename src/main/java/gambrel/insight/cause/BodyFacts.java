@@ -82,10 +82,10 @@ final class BodyFacts {
   }
 
   /**
-   * By how much a change raises the sums of a body, in hundred-thousandths.
+   * By how much a change raises the sums of a body or a batch, in hundred-thousandths.
    *
-   * @param out what came out of the boning room
-   * @param into the weight into the boning room
+   * @param out what came out of the boning room or the batch
+   * @param into the weight into the boning room, or the meat and what was added
    * @param hot the hot weight
    * @param cold the cold weight
    * @param products what came out by product

@@ -1,5 +1,6 @@
 package gambrel.insight.cause;
 
+import gambrel.insight.cause.BodyFacts.Shift;
 import gambrel.trade.notice.NamedValues;
 import gambrel.trade.notice.Phrase;
 import gambrel.trade.notice.Value;
@@ -124,8 +125,8 @@ record Candidate(
   }
 
   /** By how much the sums of its bodies rise. */
-  Map<String, BodyFacts.Shift> shifts(RowIndex rows) {
-    var shifts = new HashMap<String, BodyFacts.Shift>();
+  Map<String, Shift> shifts(RowIndex rows) {
+    var shifts = new HashMap<String, Shift>();
     for (var change : changes) {
       var weighing = change.weighing();
       if (!weighing.body().isEmpty()) {
@@ -134,24 +135,24 @@ record Candidate(
         // The body's own figures say in which sums the row counts, for the body that gets it too.
         var less = facts.shift(weighing, -net);
         var more = facts.shift(weighing, change.net());
-        shifts.merge(weighing.body(), less, BodyFacts.Shift::plus);
-        shifts.merge(change.body(), more, BodyFacts.Shift::plus);
+        shifts.merge(weighing.body(), less, Shift::plus);
+        shifts.merge(change.body(), more, Shift::plus);
       }
     }
     return shifts;
   }
 
   /** By how much the sums of its batches rise. */
-  Map<String, BatchFacts.Shift> batchShifts() {
-    var shifts = new HashMap<String, BatchFacts.Shift>();
+  Map<String, Shift> batchShifts() {
+    var shifts = new HashMap<String, Shift>();
     for (var change : changes) {
       Weighing weighing = change.weighing();
       if (weighing.takesPartInBatch()) {
         long net = weighing.net().hundredThousandths();
-        var less = BatchFacts.Shift.of(weighing, -net);
-        var more = BatchFacts.Shift.of(weighing, change.net());
-        shifts.merge(weighing.batch(), less, BatchFacts.Shift::plus);
-        shifts.merge(change.batch(), more, BatchFacts.Shift::plus);
+        var less = BatchFacts.shift(weighing, -net);
+        var more = BatchFacts.shift(weighing, change.net());
+        shifts.merge(weighing.batch(), less, Shift::plus);
+        shifts.merge(change.batch(), more, Shift::plus);
       }
     }
     return shifts;

@@ -1,7 +1,5 @@
 package gambrel.insight.cause;
 
-import gambrel.trade.measure.Exact;
-import gambrel.trade.measure.Weight;
 import gambrel.trade.notice.Value;
 import gambrel.trade.rows.Field;
 import gambrel.trade.shop.Step;
@@ -24,6 +22,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
 record HookWeighed(RowIndex rows, BodyFacts suspect) {
   private static final long KNOWN = 500;
   private static final long UNKNOWN = 1400;
+  private static final long EVERY_STEP = 1500;
 
   /** Parts of a body shrink alike; so many millionths of difference cost 1. */
   private static final long UNEVEN = 100;
@@ -53,7 +52,7 @@ record HookWeighed(RowIndex rows, BodyFacts suspect) {
             some ->
                 Stream.concat(
                     known(all).flatMap(tare -> hook(tare, some, all).stream()),
-                    unknown(some, all).stream()));
+                    unknown(some, all)));
   }
 
   private List<Weighing> of(Step step) {
@@ -78,57 +77,54 @@ record HookWeighed(RowIndex rows, BodyFacts suspect) {
                 .with("witness", new Value.Shown(tare, some.get(0).unit())));
   }
 
-  /** Rows less a hook of a weight that no file says; empty if no hook weighs so much. */
-  private Optional<Candidate> unknown(
-      BigFraction each, List<Weighing> some, List<Weighing> all, String variant, long expected) {
-    var unit = some.get(0).unit();
-    return Optional.of(Exact.round(each, Weight.OUTPUT_DECIMALS))
-        .map(weight -> rows.unit().convert(weight, unit))
-        .filter(weight -> Tares.isEmptyWeight(weight, unit, HEAVIEST))
-        .flatMap(weight -> candidate(shown(weight), some, all, UNKNOWN))
+  /** Rows less a hook of a weight that no file says; none if no hook weighs so much. */
+  private Stream<Candidate> guessed(
+      BigFraction each, List<Weighing> some, List<Weighing> all, long prior) {
+    return rows
+        .tares
+        .guessed(each, some.get(0).unit(), HEAVIEST)
+        .flatMap(weight -> candidate(weight, some, all, prior))
         .map(Candidate::inexact)
-        .map(one -> one.variant(variant).with("expected", MissingWeighing.percent(expected)));
+        .stream();
+  }
+
+  private static Candidate expected(Candidate candidate, String variant, long usual) {
+    return candidate.variant(variant).with("expected", MissingWeighing.percent(usual));
   }
 
   /** The rows less what makes the chill shrink as usual. */
-  private Optional<Candidate> unknown(List<Weighing> some, List<Weighing> all) {
+  private Stream<Candidate> unknown(List<Weighing> some, List<Weighing> all) {
     var step = some.get(0).step();
-    return rows.usual
+    return rows
+        .usual
         .knownChill(suspect.species)
         .map(Usual.Range::middle)
         .filter(shrink -> step != Step.AGED)
         .filter(shrink -> suspect.balance.shares().chillShrink().isPresent())
         .filter(shrink -> rows.usual.isChilledAsOthers(suspect.balance))
+        .stream()
         .flatMap(
             shrink ->
-                unknown(excess(step, shrink).divide(some.size()), some, all, "UNKNOWN", shrink));
+                guessed(excess(step, shrink).divide(some.size()), some, all, UNKNOWN)
+                    .map(one -> expected(one, "UNKNOWN", shrink)));
   }
 
   /** A part at each step less what the loss is too high by; none if it was weighed aged too. */
   private Stream<Candidate> atEveryStep() {
-    var steps =
-        Stream.of(Step.HOT, Step.COLD)
-            .filter(step -> !of(step).isEmpty())
-            .map(this::gross)
-            .toList();
-    var parts = steps.stream().mapToInt(List::size).summaryStatistics();
     var usual = rows.usual.dressing(suspect.species);
-    return suspect.testedLoss().isEmpty()
-            || usual.isEmpty()
-            || !of(Step.AGED).isEmpty()
-            || parts.getMin() != parts.getMax()
-        ? Stream.empty()
-        : IntStream.range(0, parts.getMax())
-            .mapToObj(part -> steps.stream().map(rows -> rows.get(part)).toList())
-            .flatMap(
-                some ->
-                    unknown(
-                        suspect.lossBeyondUsual(),
-                        some,
-                        steps.get(0),
-                        "EVERY_STEP",
-                        usual.get().middle())
-                        .stream());
+    var steps = Stream.of(Step.HOT, Step.COLD).filter(step -> !of(step).isEmpty());
+    var hung = steps.map(this::gross).toList();
+    var parts = hung.stream().mapToInt(List::size).summaryStatistics();
+    if (suspect.testedLoss().isEmpty()
+        || usual.isEmpty()
+        || !of(Step.AGED).isEmpty()
+        || parts.getMin() != parts.getMax()) {
+      return Stream.empty();
+    }
+    return IntStream.range(0, parts.getMax())
+        .mapToObj(part -> hung.stream().map(step -> step.get(part)).toList())
+        .flatMap(some -> guessed(suspect.lossBeyondUsual(), some, hung.get(0), EVERY_STEP))
+        .map(one -> expected(one, "EVERY_STEP", usual.get().middle()));
   }
 
   /** By how much the suspect is too heavy at one step for the other and the usual shrink. */
@@ -137,10 +133,6 @@ record HookWeighed(RowIndex rows, BodyFacts suspect) {
     var hot = suspect.balance.hot().orElseThrow().fraction();
     var cold = suspect.balance.cold().orElseThrow().fraction();
     return step == Step.HOT ? hot.subtract(cold.divide(kept)) : cold.subtract(hot.multiply(kept));
-  }
-
-  private static BigDecimal shown(BigFraction weight) {
-    return Exact.round(weight, 1).setScale(2);
   }
 
   /** How differently the parts would have shrunk from one step to the other. */

@@ -3,6 +3,7 @@ package gambrel.insight.cause;
 import gambrel.insight.cause.Makeup.Product;
 import gambrel.trade.balance.BatchBalance;
 import gambrel.trade.balance.BodyBalance;
+import gambrel.trade.balance.BodyBalance.Shares;
 import gambrel.trade.balance.Outputs;
 import gambrel.trade.cuts.Species;
 import gambrel.trade.decision.LossLimit;
@@ -22,6 +23,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
@@ -65,6 +67,9 @@ final class Usual {
   /** One pack or tub is a fifth heavier or lighter than another. */
   private static final long SPREAD_OF_WEIGHT = 5;
 
+  /** Half a weighing more or less, in thousandths. */
+  private static final long SPREAD_OF_NUMBER = 500;
+
   private static final long SHARE_SPREAD = 2_000;
   private static final long BIN_SPREAD = 5_000;
 
@@ -98,8 +103,9 @@ final class Usual {
    *
    * @param share of the weight into the boning room, in millionths
    * @param each of one weighing, in hundred-thousandths of the shop's unit
+   * @param number how many weighings a body has of it, in thousandths
    */
-  record Habit(Range share, Range each) {}
+  record Habit(Range share, Range each, Range number) {}
 
   /**
    * What bodies usually give.
@@ -135,20 +141,21 @@ final class Usual {
 
   /** The same; empty if it is known of too few bodies. */
   Optional<Range> knownChill(Species species) {
-    return chill.computeIfAbsent(
-        species, s -> range(of(s).stream().flatMap(Usual::chillOf).toList(), SHRINK_SPREAD));
+    return known(chill, species, Shares::chillShrink, SHRINK_SPREAD);
   }
 
   /** Hot as a part of live; empty if it is known of too few bodies. */
   Optional<Range> dressing(Species species) {
-    return dressing.computeIfAbsent(
-        species,
-        s ->
-            range(
-                of(s).stream()
-                    .flatMap(b -> b.shares().dressing().flatMap(Usual::millionths).stream())
-                    .toList(),
-                DRESSING_SPREAD));
+    return known(dressing, species, Shares::dressing, DRESSING_SPREAD);
+  }
+
+  private Optional<Range> known(
+      Map<Species, Optional<Range>> found,
+      Species species,
+      Function<Shares, Optional<Share>> figure,
+      long spread) {
+    return found.computeIfAbsent(
+        species, s -> range(of(s).stream().flatMap(b -> part(b, figure)).toList(), spread));
   }
 
   /** Whether a body hung between its hot and cold weighings about as long as others mostly do. */
@@ -171,7 +178,7 @@ final class Usual {
     return of(balance.body().species()).stream()
         .filter(other -> !other.body().id().equals(balance.body().id()))
         .filter(other -> other.body().killed().equals(balance.body().killed()))
-        .flatMap(Usual::chillOf)
+        .flatMap(other -> part(other, Shares::chillShrink))
         .toList();
   }
 
@@ -233,8 +240,12 @@ final class Usual {
             .flatMap(b -> share(makeup(b).weight(product), b.boning().orElseThrow()).stream())
             .toList();
     var each = bodies.stream().flatMap(body -> makeup(body).each(product).stream()).toList();
+    var numbers = bodies.stream().map(body -> 1000L * makeup(body).each(product).size()).toList();
     long expected = Math.max(Habits.none(product).spread(), median(shares) / SPREAD_OF_SHARE);
-    return new Habit(Range.of(shares, expected), Range.of(each, median(each) / SPREAD_OF_WEIGHT));
+    return new Habit(
+        Range.of(shares, expected),
+        Range.of(each, median(each) / SPREAD_OF_WEIGHT),
+        Range.of(numbers, SPREAD_OF_NUMBER));
   }
 
   private Makeup makeup(BodyBalance balance) {
@@ -263,8 +274,8 @@ final class Usual {
         .stream();
   }
 
-  private static Stream<Long> chillOf(BodyBalance balance) {
-    return balance.shares().chillShrink().flatMap(Usual::millionths).stream();
+  private static Stream<Long> part(BodyBalance balance, Function<Shares, Optional<Share>> figure) {
+    return figure.apply(balance.shares()).flatMap(Usual::millionths).stream();
   }
 
   private static Optional<Long> millionths(Share share) {

@@ -44,7 +44,7 @@ record Search(List<Series> series, LocalDate first, double falseAlarms) {
             .collect(Collectors.toCollection(ArrayList::new));
     var found = new ArrayList<ChangeExplanation>();
     while (!beyond.isEmpty()) {
-      var best = best(beyond);
+      var best = best(beyond, tried);
       found.add(dated(best).with(asGood(best, tried), rate));
       beyond.removeIf(best::explains);
     }
@@ -59,20 +59,28 @@ record Search(List<Series> series, LocalDate first, double falseAlarms) {
         .sum();
   }
 
-  private static ChangeExplanation best(Collection<ChangeExplanation> all) {
-    var best = all.stream().max(BY_FIT).orElseThrow();
-    int bodies = best.bodies().size();
-    return all.stream()
+  /** The best of some; beside it count all that were tried. */
+  private static ChangeExplanation best(
+      Collection<ChangeExplanation> some, Collection<ChangeExplanation> tried) {
+    var best = some.stream().max(BY_FIT).orElseThrow();
+    var scales = tried.stream().filter(one -> one.factor() == Factor.SCALE && isAsGood(one, best));
+    int bodies =
+        Stream.concat(Stream.of(best), scales).mapToInt(one -> one.bodies().size()).min().orElse(0);
+    return some.stream()
         .filter(other -> other.factor().isGeneral() && other.bodies().size() <= bodies)
-        .filter(other -> other.fit() >= best.fit() - MARGIN)
+        .filter(other -> isAsGood(other, best))
         .min(Comparator.comparing(ChangeExplanation::factor).thenComparing(BY_FIT.reversed()))
         .orElse(best);
+  }
+
+  private static boolean isAsGood(ChangeExplanation one, ChangeExplanation best) {
+    return one.fit() >= best.fit() - MARGIN;
   }
 
   /** The things of the kind that the best explanation accuses which explain it about as well. */
   private static Set<String> asGood(ChangeExplanation best, Collection<ChangeExplanation> all) {
     return all.stream()
-        .filter(other -> other.factor() == best.factor() && other.fit() >= best.fit() - MARGIN)
+        .filter(other -> other.factor() == best.factor() && isAsGood(other, best))
         .map(other -> other.suspect().level())
         .collect(Collectors.toCollection(TreeSet::new));
   }
