@@ -20,8 +20,9 @@ import java.util.stream.Stream;
  * false alarms is divided among all tests that differ (Bonferroni). What explains most has the
  * largest t. A thing that all bodies have in common is preferred to another that as many have, such
  * as a scale, unless that fits better by odds of ten to one: by 4.6 in the square of t, which is
- * twice the logarithm of the ratio of likelihoods. The same odds, of whatever was tried, are asked
- * before one of several scales is told alone. The day is then the one of the month that fits best.
+ * twice the logarithm of the ratio of likelihoods; or a scale of fewer bodies fits as well. The
+ * same odds, of whatever was tried, are asked before one of several scales is told alone. The day
+ * is then the one of the month that fits best.
  *
  * @param series the figures
  * @param first the first day of the month
