@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** {@code charges.csv}: the charges of the simple body, 300 hot, two packs of 200. */
 class ChargesFileTest extends SceneTest {
@@ -101,5 +103,24 @@ class ChargesFileTest extends SceneTest {
 
   private static String number(Found found) {
     return found.cell("charges", "number") + ' ' + found.cell("charges", "amount");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "tub, beef, '', ann, '', true",
+    "tub, '', trim, ann, '', true",
+    "tub, pork, '', ann, '', false",
+    "tub, beef, rump, ann, '', false",
+    "packed, beef, '', ann, '', false",
+    "tub, beef, '', shop, '', false",
+    "tub, beef, '', ann, batch=M1, false"
+  })
+  void aTubWithoutABatchIsMarkedWhereAChargeByGreenWeightCouldMeanIt(
+      String basis, String species, String item, String owner, String batch, boolean marked) {
+    scene.file("bodies.csv", "body,species,killed,customer", "B1,beef,2026-03-02," + owner);
+    scene.file("charges.csv", "charge,description,basis,price,species,item");
+    scene.add("charges.csv", "s,Sausages,%s,3.60,%s,%s".formatted(basis, species, item));
+    scene.weigh("05T10:40 B1 tub trim 20 " + batch);
+    assertEquals(marked, scene.at(LATER).notices().contains("mark tub-without-batch"));
   }
 }

@@ -67,6 +67,28 @@ public record Billing(Shop shop) {
                     .map(line -> line.parts().get("").net())));
   }
 
+  /**
+   * The tubs of a customer's body that name no batch, and that a charge by green weight would count
+   * if they named one.
+   */
+  public List<Weighing> notCharged(BodyBalance balance) {
+    var tubs = tubs(balance, false);
+    return balance.body().owners().keySet().equals(Set.of(Customer.SHOP))
+        ? List.of()
+        : shop.charges().stream()
+            .filter(charge -> charge.basis() == Charge.Basis.TUB)
+            .filter(charge -> applies(charge, balance.body(), date(balance)))
+            .flatMap(charge -> only(charge, balance, tubs).stream())
+            .distinct()
+            .sorted(Weighing.BY_TIME)
+            .toList();
+  }
+
+  private static List<Weighing> tubs(BodyBalance balance, boolean inBatch) {
+    var tubs = balance.weighings().of(Step.TUB).stream();
+    return tubs.filter(tub -> tub.inBatch() == inBatch).toList();
+  }
+
   private Bill bill(BodyBalance balance, Optional<LocalDate> date, Optional<Integer> daysHung) {
     var owners = balance.body().owners();
     return owners.keySet().equals(Set.of(Customer.SHOP))
@@ -143,10 +165,7 @@ public record Billing(Shop shop) {
       case COLD -> weight(charge, balance, balance.rail().cold().weighings());
       case BONING -> weight(charge, balance, balance.boningWeighings());
       case DAY -> daysHung.map(BigFraction::of);
-      case TUB -> {
-        var tubs = balance.weighings().of(Step.TUB).stream().filter(Weighing::inBatch);
-        yield Optional.of(total(charge, balance, tubs.toList()));
-      }
+      case TUB -> Optional.of(total(charge, balance, tubs(balance, true)));
       case PACKED -> Optional.of(total(charge, balance, packs));
       case PACK -> Optional.of(BigFraction.of(only(charge, balance, packs).size()));
     };

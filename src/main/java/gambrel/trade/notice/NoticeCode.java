@@ -111,6 +111,8 @@ public enum NoticeCode implements FileWord {
   BATCH_LATE(Severity.HOLD),
   /** A body hung longer than the shop's limit of days. */
   HUNG_LONG(Severity.MARK),
+  /** Meat of a body in tubs without a batch, which a charge by green weight would count in one. */
+  TUB_WITHOUT_BATCH(Severity.MARK),
   /** A scale failed its test weight. */
   SCALE_FAILED(Severity.HOLD),
   /** A cold weight above the hot one. */

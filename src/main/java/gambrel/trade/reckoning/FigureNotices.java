@@ -1,5 +1,6 @@
 package gambrel.trade.reckoning;
 
+import gambrel.trade.account.Billing;
 import gambrel.trade.balance.BatchBalance;
 import gambrel.trade.cuts.Region;
 import gambrel.trade.decision.Judge;
@@ -89,6 +90,16 @@ final class FigureNotices {
               .aboutTicket(weighing.scale().id(), weighing.ticket())
               .aboutBody(body.id())
               .withAll(Judge.railTwice(balance, weighing).saying()));
+    }
+    var tubs = new Billing(reckoning.shop()).notCharged(balance);
+    if (!tubs.isEmpty()) {
+      var first = tubs.get(0);
+      notices.add(
+          Notice.of(NoticeCode.TUB_WITHOUT_BATCH, first.place())
+              .aboutTicket(first.scale().id(), first.ticket())
+              .aboutBody(body.id())
+              .with("found", Weighing.total(tubs), unit)
+              .with("count", tubs.size()));
     }
     int limit = reckoning.shop().settings().limits().daysHung();
     balance
