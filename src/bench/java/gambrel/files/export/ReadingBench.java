@@ -11,6 +11,7 @@ import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.OperationsPerInvocation;
@@ -36,7 +37,7 @@ public class ReadingBench {
     quoted = plant.quotedExport();
     plainLines = lines(plain);
     quotedLines = lines(quoted);
-    layout = new Layouts.Choice(Layout.PLAIN, Optional.empty());
+    layout = new Layouts.Choice(Layout.PLAIN, Optional.empty(), Map.of());
   }
 
   private static List<TextLine> lines(byte[] bytes) throws IOException {

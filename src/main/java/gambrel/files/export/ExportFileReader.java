@@ -92,7 +92,7 @@ final class ExportFileReader {
       // A first line that is no header is a row.
       int first = named && positions.isEmpty() ? 1 : 0;
       var rows = csv(lines, header, 1, Integer.MAX_VALUE).all(header.next());
-      return new ExportFile(path, List.of(), first + rows.size());
+      return new ExportFile(path, List.of(), first + rows.size(), false);
     }
     int fewest = Math.max(1, layout.fewest(positions));
     var csv = csv(lines, header, fewest, named ? header.width() : Integer.MAX_VALUE);
@@ -102,7 +102,7 @@ final class ExportFileReader {
     var known =
         read.stream().filter(row -> !layout.headerRepeated() || !row.raw().equals(top)).toList();
     var rows = CancelledBefore.in(known, layout);
-    var file = new ExportFile(path, rows);
+    var file = new ExportFile(path, rows, 0, layout.cancelled().equals(Optional.of("own")));
     if (!rows.isEmpty() && rows.stream().allMatch(ExportFileReader::isUndecoded)) {
       notices.add(unlike(header, rows.get(0).broken().orElseThrow()));
       return file.withoutRows();

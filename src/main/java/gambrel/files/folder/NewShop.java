@@ -19,7 +19,8 @@ import org.apache.commons.csv.CSVFormat;
 /** Writes the folder of a new shop: comments, and no bodies, scales or codes yet. */
 public final class NewShop {
   private static final List<String> FILES =
-      List.of("bodies", "customers", "shares", "scales", "charges", "bench", "corrections");
+      List.of(
+          "bodies", "customers", "shares", "scales", "charges", "batches", "bench", "corrections");
 
   private NewShop() {}
 

@@ -15,6 +15,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Properties;
 import java.util.Set;
@@ -149,6 +150,11 @@ public final class SettingsFile {
   /** Whether the file has the key, even with a blank value. */
   public boolean has(String key) {
     return values.containsKey(asWritten(key));
+  }
+
+  /** All values by key, also those that nothing reads. */
+  public Map<String, String> values() {
+    return Map.copyOf(values);
   }
 
   /** All keys, sorted. */

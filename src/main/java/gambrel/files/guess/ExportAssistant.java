@@ -24,6 +24,7 @@ import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -39,10 +40,9 @@ import java.util.stream.Stream;
  */
 public final class ExportAssistant {
   private static final int SHOWN_ROWS = 3;
-  private static final int SHOWN_VALUES = 5;
+  private static final int SHOWN_VALUES = 3;
   private static final int MOST_FILES = 40;
   private static final int LONGEST = 100;
-  private static final String ASKED = "  To be answered: ";
 
   /** The lines of a layout about the status. */
   private static final Pattern STATUS = Pattern.compile("#?(column|value)\\.status[.=].*");
@@ -52,6 +52,9 @@ public final class ExportAssistant {
   private final LocalDate today;
   private final Layouts layouts;
   private final List<String> lines = new ArrayList<>();
+
+  /** The questions about a folder, each with its answers. */
+  private final List<List<String>> asked = new ArrayList<>();
 
   private ExportAssistant(Path folder, Shop shop, LocalDate today) {
     this.folder = folder;
@@ -85,6 +88,7 @@ public final class ExportAssistant {
 
   private void tell(String name, List<String> paths) {
     int head = lines.size();
+    asked.clear();
     try {
       var first = paths.subList(0, Math.min(MOST_FILES, paths.size()));
       var sample = ExportSample.of(folder, first);
@@ -92,83 +96,90 @@ public final class ExportAssistant {
         return;
       }
       var choice = layouts.of(paths.get(0));
-      var layout = choice.layout();
       var read = AsRead.of(folder, first, choice);
-      var place = layout.place().file();
-      boolean saved = !place.isEmpty() || choice.fault().isPresent();
-      String by = saved ? "read by " + place : "read without a layout";
-      say(
-          "exports/%s: %d %s, %s."
-              .formatted(
-                  name,
-                  paths.size(),
-                  paths.size() == 1 ? "file" : "files",
-                  read.isWrong() ? "not read right yet" : by));
-      read.fault().filter(fault -> saved).ifPresent(fault -> say("  " + fault));
       var named = name.isEmpty() ? folderFor() : name;
       var proposal = new LayoutProposal(sample, shop, today, named);
-      if (saved && !read.isWrong()) {
-        confirm(read, proposal, layout);
+      boolean saved = !choice.settings().isEmpty() || choice.fault().isPresent();
+      read.fault().filter(fault -> saved).ifPresent(fault -> say("  " + fault));
+      var open = proposal.draft().questions().stream().filter(q -> !isAnswered(q, choice)).toList();
+      if (saved && read.fault().isEmpty()) {
+        confirm(read, proposal, choice.layout(), open);
+      } else if (choice.fault().isPresent() || saved && !open.isEmpty()) {
+        ask(open, proposal);
       } else if (read.isRight() && proposal.draft().questions().isEmpty()) {
-        asRead(read, sample, false);
+        asRead(read, sample);
       } else {
         propose(proposal, name.isEmpty());
       }
-      long asked = lines.stream().skip(head).filter(line -> line.startsWith(ASKED)).count();
-      if (asked > 0) {
-        lines.set(head, lines.get(head) + " Questions to be answered: " + asked + '.');
-      }
+      var place = choice.layout().place().file();
+      String by = place.isEmpty() ? "read without a layout" : "read by " + place;
+      String files = paths.size() == 1 ? "1 file" : paths.size() + " files";
+      String how = read.isWrong() ? "not read right yet" : by;
+      lines.add(head, "exports/%s: %s, %s.%s".formatted(name, files, how, answers(proposal)));
+      lines.addAll(head + 1, asked.stream().flatMap(List::stream).toList());
     } catch (IOException e) {
       // The notices say which file cannot be opened.
     }
     say("");
   }
 
+  private String answers(LayoutProposal proposal) {
+    return asked.isEmpty()
+        ? ""
+        : " Questions to be answered: %d. Put the lines of the right answers at the end of %s."
+            .formatted(asked.size(), proposal.path());
+  }
+
+  /** Whether a layout has every line of one of the answers to a question. */
+  private static boolean isAnswered(Question question, Layouts.Choice choice) {
+    return question.options().stream()
+        .anyMatch(option -> option.stream().allMatch(line -> has(choice, line)));
+  }
+
+  /** Whether a layout has a value for the key of a line, or the line's blank one. */
+  private static boolean has(Layouts.Choice choice, String line) {
+    var parts = line.split("(?<!\\\\)=", 2);
+    String value = choice.settings().get(parts[0].replace("\\", ""));
+    return value != null && (parts[1].isEmpty() || !value.isBlank());
+  }
+
   private void say(String line) {
     lines.add(line);
   }
 
-  private void asRead(AsRead read, ExportSample sample, boolean saved) {
-    columns(read, Optional.empty(), saved);
+  private void asRead(AsRead read, ExportSample sample) {
+    columns(read, Optional.empty());
     rows(read, sample);
     lacking(read, false);
   }
 
   // What is read.
 
-  private void columns(AsRead read, Optional<LayoutProposal> proposal, boolean saved) {
-    say("  What each column is taken for:");
-    read.positions().entrySet().stream()
-        .sorted(
-            (one, other) ->
-                GuessWords.columns().indexOf(one.getKey())
-                    - GuessWords.columns().indexOf(other.getKey()))
-        .forEach(
-            entry ->
-                say(
-                    "    %-9s %s: %s"
-                        .formatted(
-                            entry.getKey(),
-                            column(read, entry.getValue()),
-                            proposal
-                                .flatMap(p -> p.draft().why(entry.getKey()))
-                                .orElse(saved ? "as the layout says" : "its name"))));
-    read.above().stream()
-        .sorted()
-        .forEach(column -> say("    %-9s on a line above the rows".formatted(column)));
+  /** The columns in a line, each with a reason unless its name is one. */
+  private void columns(AsRead read, Optional<LayoutProposal> proposal) {
+    var taken =
+        read.positions().entrySet().stream()
+            .sorted(Comparator.comparing(entry -> GuessWords.columns().indexOf(entry.getKey())))
+            .map(
+                entry ->
+                    entry.getKey()
+                        + ' '
+                        + column(read, entry.getValue())
+                        + proposal
+                            .flatMap(p -> p.draft().why(entry.getKey()))
+                            .filter(why -> !why.startsWith("its name"))
+                            .map(why -> " (" + why + ')')
+                            .orElse(""));
+    var above = read.above().stream().sorted().map(column -> column + " on a line above the rows");
+    say("  Columns: " + Stream.concat(taken, above).collect(Collectors.joining(", ")) + '.');
     var unused =
-        IntStream.range(0, width(read))
+        IntStream.range(0, read.names().size())
             .filter(i -> !read.positions().containsValue(i))
             .mapToObj(i -> column(read, i) + " (" + values(read.records(), i) + ')')
             .toList();
     if (!unused.isEmpty()) {
-      say("  Not used:");
-      unused.forEach(column -> say("    " + column));
+      say("  Not used: " + String.join(", ", unused) + '.');
     }
-  }
-
-  private static int width(AsRead read) {
-    return read.names().size();
   }
 
   private static String column(AsRead read, int index) {
@@ -195,10 +206,11 @@ public final class ExportAssistant {
     if (read.rows().isEmpty()) {
       return;
     }
-    say("  The first rows, and how each is read:");
-    for (var row : read.rows().subList(0, Math.min(SHOWN_ROWS, read.rows().size()))) {
-      say("    " + cut(row.raw()));
-      say("      = " + told(row));
+    if (asked.isEmpty()) {
+      say("  The first rows, and how each is read:");
+      read.rows().stream()
+          .limit(SHOWN_ROWS)
+          .forEach(row -> show(row.raw(), row).forEach(this::say));
     }
     long files = read.rows().stream().map(row -> row.place().file()).distinct().count();
     var times = read.rows().stream().map(this::time).sorted().toList();
@@ -221,6 +233,10 @@ public final class ExportAssistant {
                     : weights.entrySet().stream()
                         .map(sum -> sum.getValue().toPlainString() + ' ' + sum.getKey())
                         .collect(Collectors.joining(" and "))));
+    if (times.stream().allMatch(time -> time.endsWith("T00:00"))) {
+      say(
+          "  No row has a clock time: all count as 00:00. If a column has it, name it: column.clock=");
+    }
     PrintedTotals.lines(sample.files(), read.rows(), this::counted)
         .forEach(line -> say("  " + line));
     var bad = read.rows().stream().filter(row -> AsRead.problem(row).isPresent()).toList();
@@ -230,6 +246,11 @@ public final class ExportAssistant {
               .formatted(
                   bad.size(), bad.get(0).place(), cut(AsRead.problem(bad.get(0)).orElseThrow())));
     }
+  }
+
+  /** A row as it stands, and as it is read. */
+  private List<String> show(String raw, ExportRow row) {
+    return List.of("    " + cut(raw), "      = " + told(row));
   }
 
   /** The rows that count: without repeats, void rows and what these cancel. */
@@ -316,27 +337,31 @@ public final class ExportAssistant {
   // What is proposed.
 
   /** Says how a saved layout reads its exports, and asks what it leaves open. */
-  private void confirm(AsRead now, LayoutProposal proposal, Layout layout) throws IOException {
-    asRead(now, proposal.sample(), true);
-    var open =
-        proposal.draft().questions().stream()
+  private void confirm(AsRead now, LayoutProposal proposal, Layout layout, List<Question> open)
+      throws IOException {
+    var standing =
+        open.stream()
             .filter(
                 question ->
-                    proposal.row(question).flatMap(now::row).flatMap(AsRead::problem).isPresent())
+                    question.isOfBatches()
+                        || proposal
+                            .row(question)
+                            .flatMap(now::row)
+                            .flatMap(AsRead::problem)
+                            .isPresent())
             .toList();
-    ask(open, proposal);
-    var status =
-        proposal.draft().lines().stream().filter(line -> STATUS.matcher(line).matches()).toList();
+    ask(standing, proposal);
     if (layout.cancelled().isEmpty()) {
       askWhichIsCancelled(now);
     }
+    var status =
+        proposal.draft().lines().stream().filter(line -> STATUS.matcher(line).matches()).toList();
     boolean hasStatus = layout.named().containsKey(Field.STATUS.id());
     if (!hasStatus && !now.positions().containsKey(Field.STATUS.id()) && !status.isEmpty()) {
-      say(
-          ASKED
-              + "Does a column that is not read say which weighings count? If so, add to the layout"
-              + " what is right of these lines, else column.status= without a name:");
-      status.forEach(line -> say("    " + line));
+      ask(
+          "Does a column that is not read say which weighings count? If so, add to the layout"
+              + " what is right of these lines, else column.status= without a name:",
+          status);
     }
     var unnamed =
         now.rows().stream()
@@ -344,11 +369,11 @@ public final class ExportAssistant {
             .toList();
     if (ProposedWeights.mayBeGrams(AsRead.weights(unnamed))) {
       String own = unit(unnamed.get(0));
-      say(ASKED + "Are its whole numbers grams, or " + own + "? Say so in the layout:");
-      say("    " + cut(unnamed.get(0).raw()));
-      say("    unit=g");
-      say("    unit=" + own);
+      ask(
+          "Are its whole numbers grams, or " + own + "? Say so in the layout:",
+          List.of(cut(unnamed.get(0).raw()), "unit=g", "unit=" + own));
     }
+    asRead(now, proposal.sample());
   }
 
   /** Asks what a void row cancels that stands alone just below an equal row. */
@@ -357,30 +382,27 @@ public final class ExportAssistant {
         .filter(notice -> notice.code() == NoticeCode.VOID_ALONE)
         .findFirst()
         .ifPresent(
-            notice -> {
-              say(
-                  ASKED
-                      + NoticeWords.ENGLISH.message(notice)
-                      + " Which does it cancel? Say so in"
-                      + " the layout: void=before, the row before it, or void=own, its own ticket.");
-              say("    " + cut(notice.raw()));
-              say("    void=before");
-              say("    void=own");
-            });
+            notice ->
+                ask(
+                    NoticeWords.ENGLISH.message(notice)
+                        + " Which does it cancel? Say so in the layout: void=before, the row before"
+                        + " it, or void=own, its own ticket.",
+                    List.of(cut(notice.raw()), "void=before", "void=own")));
   }
 
   private void propose(LayoutProposal proposal, boolean unplaced) throws IOException {
-    if (proposal.draft().lines().isEmpty()) {
+    var draft = proposal.draft();
+    if (draft.lines().isEmpty()) {
       say("  No comma, semicolon, tab, | or blanks divide its lines into columns.");
       return;
     }
-    var read = read(proposal, proposal.draft().lines());
-    proposal.draft().found().forEach(sentence -> say("  " + sentence));
-    columns(read, Optional.of(proposal), false);
+    ask(draft.questions(), proposal);
+    var read = read(proposal, draft.lines());
+    draft.found().forEach(sentence -> say("  " + sentence));
+    columns(read, Optional.of(proposal));
     if (read.fault().isEmpty()) {
       rows(read, proposal.sample());
     }
-    ask(proposal.draft().questions(), proposal);
     lacking(read, proposal.asksForScale());
     if (unplaced) {
       say(
@@ -388,13 +410,8 @@ public final class ExportAssistant {
               + proposal.name()
               + " for them.");
     }
-    say(
-        (proposal.draft().questions().isEmpty()
-                ? "  A layout that reads it so; save as "
-                : "  A layout for it, with what is to be answered at its end; save as ")
-            + proposal.path()
-            + ':');
-    proposal.draft().lines().forEach(line -> say("  " + line));
+    say("  A layout that reads it so; save as " + proposal.path() + ':');
+    draft.lines().forEach(line -> say("  " + line));
   }
 
   private AsRead read(LayoutProposal proposal, List<String> lines) throws IOException {
@@ -402,23 +419,31 @@ public final class ExportAssistant {
     return AsRead.of(folder, proposal.sample().paths(), choice);
   }
 
-  /** Says each question with its answers, and how a row would be read by each. */
+  /** Asks questions, each with a row and how it would be read by each answer. */
   private void ask(List<Question> questions, LayoutProposal proposal) throws IOException {
     for (var question : questions) {
       var row = proposal.row(question);
-      say(ASKED + question.asks());
-      row.ifPresent(asked -> say("    " + cut(asked.csv().raw())));
+      var answers = new ArrayList<String>();
+      row.ifPresent(of -> answers.add(cut(of.csv().raw())));
       for (var option : question.options()) {
-        say("    " + String.join(" and ", option));
+        answers.addAll(option);
         // The row as this answer would have it read, if the first answers of others let it be read.
         var answered = new ArrayList<>(proposal.draft().lines());
         proposal
             .draft()
             .questions()
             .forEach(other -> answered.addAll(other == question ? option : other.options().get(0)));
-        row.flatMap(read(proposal, answered)::row).ifPresent(as -> say("      = " + told(as)));
+        row.flatMap(read(proposal, answered)::row).ifPresent(as -> answers.add("  = " + told(as)));
       }
+      ask(question.asks(), answers);
     }
+  }
+
+  private void ask(String asks, List<String> answers) {
+    var lines =
+        new ArrayList<>(List.of("  %d. To be answered: %s".formatted(asked.size() + 1, asks)));
+    answers.forEach(answer -> lines.add("    " + answer));
+    asked.add(lines);
   }
 
   /** The only scale, else a name to be replaced. */

@@ -320,7 +320,9 @@ final class GuessFields {
   }
 
   private int ofWeight(String field, Column column, List<String> reasons) {
-    if (numbers.numbers(column).isEmpty() || numbers.isRunningTotal(table, column)) {
+    if (numbers.numbers(column).isEmpty()
+        || numbers.isRunningTotal(table, column)
+        || column.header().isEmpty() && isClock(column.values())) {
       return -1;
     }
     boolean bare = column.values().stream().allMatch(value -> value.matches("\\d+"));
@@ -334,6 +336,20 @@ final class GuessFields {
     return formed(reasons, "values such as " + column.values().get(0))
         + (fitsScale(column) ? formed(reasons, "in steps of the scale's division") : 0)
         + (net ? formed(reasons, "another column is more by the same in every row") : 0);
+  }
+
+  /** Whether values such as 6.44 are clock times, which only go back where a day begins. */
+  private boolean isClock(List<String> values) {
+    var patterns = times.patterns("clock", values);
+    if (patterns.isEmpty()
+        || values.size() < GuessNumbers.SOME
+        || !values.stream().allMatch(value -> value.matches("\\d{1,2}[.]\\d\\d"))) {
+      return false;
+    }
+    var clocks = times.readings(patterns.get(0), values).orElseThrow();
+    var back =
+        IntStream.range(1, clocks.size()).filter(i -> clocks.get(i).isBefore(clocks.get(i - 1)));
+    return back.count() * GuessNumbers.SOME < values.size();
   }
 
   private boolean isBesideUnit(Column column) {

@@ -167,7 +167,7 @@ final class GuessNumbers {
   private Optional<List<BigDecimal>> read(Column column) {
     char decimal = decimalComma ? ',' : '.';
     var mark = thousands.filter(c -> c != decimal);
-    var type = new WeightText(decimal, mark, false);
+    var type = new WeightText(decimal, mark, false, 0);
     try {
       return Optional.of(column.figures().stream().map(v -> type.read(v).value()).toList());
     } catch (BadCell e) {

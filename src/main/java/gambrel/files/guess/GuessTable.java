@@ -125,7 +125,7 @@ record GuessTable(
     var ignore = new TreeSet<String>();
     var ignored = new ArrayList<String>();
     for (var other : Stream.concat(units.stream(), sorted.others().stream()).toList()) {
-      String expression = LinesAbove.expression(other.raw());
+      String expression = expression(other.raw(), rows);
       var pattern = Pattern.compile("^\\s*(" + expression + ')');
       boolean isOfTable =
           header && pattern.matcher(top.raw()).find()
@@ -159,6 +159,21 @@ record GuessTable(
         String.join("|", ignore),
         ignored,
         unlike);
+  }
+
+  /**
+   * An expression for lines that are no rows: their beginning up to a word that no row has, else
+   * all such words.
+   */
+  private static String expression(String raw, List<Row> rows) {
+    var words = List.of(raw.replaceFirst("^[^\\p{L}]+", "").split("[^\\p{L}]+"));
+    var own =
+        words.stream()
+            .filter(word -> rows.stream().noneMatch(row -> row.csv().raw().contains(word)))
+            .toList();
+    return own.isEmpty() || own.get(0).equals(words.get(0))
+        ? LinesAbove.expression(raw)
+        : ".*" + String.join(".*", own);
   }
 
   /**

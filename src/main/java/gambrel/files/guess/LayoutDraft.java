@@ -27,7 +27,12 @@ final class LayoutDraft {
    * @param options the lines that each answer adds to the layout
    * @param row the index of a row that it is about
    */
-  record Question(String asks, List<List<String>> options, int row) {}
+  record Question(String asks, List<List<String>> options, int row) {
+    /** Whether it is about batches: rows can be read without an answer. */
+    boolean isOfBatches() {
+      return options.get(0).get(0).startsWith("column.batch=");
+    }
+  }
 
   LayoutDraft(GuessTable table, Map<String, GuessFields.Choice> fields) {
     this.table = table;
@@ -102,7 +107,7 @@ final class LayoutDraft {
   /** Keeps a column out, even under the field's own name, until a question is answered. */
   void withhold(String field) {
     withheld.add(field);
-    lines.add("# Not read until what is asked at the end is answered:");
+    lines.add("# Not read until a question is answered:");
     lines.add("column." + field + '=');
   }
 
@@ -116,7 +121,6 @@ final class LayoutDraft {
 
   /** Adds a line and says why. */
   void setting(String reason, String line) {
-    found.add(reason);
     lines.add("# " + reason);
     lines.add(line);
   }
@@ -131,16 +135,10 @@ final class LayoutDraft {
     questions.add(new Question(onOneLine(asks), options, row));
   }
 
-  /** Adds the questions at the end, their answers commented out. */
+  /** Adds the questions at the end, where the lines of their answers go. */
   void finish() {
     for (var question : questions) {
-      lines.add("# " + question.asks() + " Take away the # before one of these:");
-      for (int i = 0; i < question.options().size(); i++) {
-        if (i > 0 && question.options().get(0).size() > 1) {
-          lines.add("# or");
-        }
-        question.options().get(i).forEach(line -> lines.add('#' + line));
-      }
+      lines.add("# %d. %s".formatted(questions.indexOf(question) + 1, question.asks()));
     }
     lines.replaceAll(LayoutDraft::onOneLine);
     found.replaceAll(LayoutDraft::onOneLine);

@@ -12,15 +12,15 @@ import gambrel.trade.shop.CodeIndex;
 import gambrel.trade.shop.Scale;
 import gambrel.trade.shop.ScaleCode;
 import gambrel.trade.shop.Shop;
+import gambrel.trade.shop.Step;
 import java.time.LocalDate;
 import java.util.Collection;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -28,6 +28,11 @@ import java.util.stream.Stream;
 final class LayoutProposal {
   /** What may stand in an id at the scale and not in the shop's files. */
   private static final List<String> WITHIN_IDS = List.of("-", "/", ".", "_", " ", "'");
+
+  /** A day and a month without a year. */
+  private static final Pattern YEARLESS =
+      Pattern.compile(
+          "\\d{1,2}[./-]\\d{1,2}[./]?|\\d{1,2}[. -]*\\p{L}{3,}|\\p{L}{3,}[. ]*\\d{1,2}");
 
   private final ExportSample sample;
   private final Shop shop;
@@ -169,6 +174,7 @@ final class LayoutProposal {
     new ProposedStatus(draft).propose();
     addUnits();
     addScale();
+    askForBatches();
     addMissing();
     addIdentity();
     draft.finish();
@@ -187,9 +193,7 @@ final class LayoutProposal {
   // The form of the file.
 
   private void addForm() {
-    String word = LayoutTypes.word(table.form().delimiter());
-    draft.tell("Cells stand between " + (word.length() == 1 ? '"' + word + '"' : word) + ".");
-    draft.add("delimiter=" + word);
+    draft.add("delimiter=" + LayoutTypes.word(table.form().delimiter()));
     if (table.form().quote() != TextForm.DOUBLE_QUOTE) {
       draft.setting("Cells stand within apostrophes.", "quote=" + table.form().quote());
     }
@@ -407,67 +411,79 @@ final class LayoutProposal {
     return different > 1 && different <= scales && different * 2 < column.values().size();
   }
 
-  /** Adds which scale of the shop is meant by each name that the shop does not have. */
+  /** Asks which scale of the shop is meant by each name that the shop does not have. */
   private void addScales(List<String> scales) {
     var named = draft.cells("scale").stream().filter(text -> !text.isEmpty()).distinct().toList();
-    if (named.isEmpty() || named.stream().anyMatch(scales::contains)) {
+    if (scales.isEmpty() || named.stream().anyMatch(scales::contains)) {
       return;
     }
-    var possible = new LinkedHashMap<String, List<String>>();
-    named.forEach(
-        text -> possible.put(text, scales.stream().filter(id -> fits(text, id)).toList()));
-    // A scale that is the only one for one name is not meant by another.
-    var ordered = named.stream().sorted(Comparator.comparing(t -> possible.get(t).size())).toList();
-    var taken = new LinkedHashMap<String, String>();
-    for (String text : ordered) {
-      var left = possible.get(text).stream().filter(id -> !taken.containsValue(id)).toList();
-      if (left.size() == 1) {
-        taken.put(text, left.get(0));
-      }
-    }
-    boolean all = taken.size() == named.size() && named.size() == scales.size();
     for (String text : named) {
       String key = "value.scale." + LayoutDraft.escaped(text) + '=';
-      if (all) {
-        draft.setting(
-            "Scale %s is %s: the other shows no such weights.".formatted(text, taken.get(text)),
-            key + taken.get(text));
-      } else if (!scales.isEmpty()) {
-        draft.ask(
-            "Which scale of scales.csv is \"%s\"?".formatted(text),
-            scales.stream().map(id -> List.of(key + id)).toList(),
-            draft.cells("scale").indexOf(text));
-      }
+      var like = scales.stream().filter(text::equalsIgnoreCase).findFirst();
+      like.ifPresentOrElse(
+          id -> draft.add(key + id),
+          () ->
+              draft.ask(
+                  "Which scale of scales.csv is \"%s\"?".formatted(text),
+                  scales.stream().map(id -> List.of(key + id)).toList(),
+                  draft.cells("scale").indexOf(text)));
     }
   }
 
-  /** Whether a scale could show the weights of all rows that name a scale by this text. */
-  private boolean fits(String text, String scale) {
-    var of = shop.scales().get(scale);
-    var column = Optional.ofNullable(draft.fields().get(draft.has("net") ? "net" : "gross"));
-    var values = column.flatMap(c -> numbers.numbers(c.column())).orElse(List.of());
-    boolean sameUnit =
-        column
-            .map(c -> GuessNumbers.unit(c.column()))
-            .filter(unit -> unit.isEmpty() ? !draft.has("unit") : unit.equals(of.unit().id()))
-            .isPresent();
-    return !sameUnit
-        || values.size() != draft.cells("scale").size()
-        || IntStream.range(0, values.size())
-            .filter(row -> draft.cells("scale").get(row).equals(text))
-            .mapToObj(values::get)
-            .allMatch(
-                weight ->
-                    weight.remainder(of.division()).signum() == 0
-                        && of.capacity().filter(c -> weight.compareTo(c) > 0).isEmpty());
+  /** Asks whether a column is of batches that all rows of tubs fill and none of bodies does. */
+  private void askForBatches() {
+    var steps = new HashMap<String, Step>();
+    shop.codes().forEach(code -> steps.put(code.pattern(), code.step()));
+    var codes = CodeIndex.of(shop);
+    var ofRows =
+        draft.cells("code").stream()
+            .map(code -> codes.find(code).map(steps::get).orElse(Step.OTHER))
+            .toList();
+    if (!draft.has("batch") && ofRows.contains(Step.TUB)) {
+      draft.unused().stream()
+          .filter(column -> !GuessWords.isOther(column.header()))
+          .filter(column -> column.values().stream().allMatch(value -> value.matches(".*\\d.*")))
+          .filter(column -> column.values().stream().distinct().count() < column.values().size())
+          .filter(
+              column -> IntStream.range(0, ofRows.size()).allMatch(i -> mayFill(column, i, ofRows)))
+          .findFirst()
+          .ifPresent(
+              column ->
+                  draft.ask(
+                      "Does %s name the batch that tubs go into and sausages come out of?"
+                          .formatted(column.name()),
+                      List.of(List.of(column.line("batch")), List.of("column.batch=")),
+                      ofRows.indexOf(Step.TUB)));
+    }
+  }
+
+  /** Whether a batch may stand in a row, or be missing there, by the steps of all rows. */
+  private static boolean mayFill(Column column, int row, List<Step> steps) {
+    boolean filled = !column.cells().get(row).isEmpty();
+    return switch (steps.get(row)) {
+      case TUB -> filled;
+      case ADDED, PACK -> true;
+      default -> !filled;
+    };
   }
 
   private void addMissing() {
     boolean barcode = draft.has(Layout.BARCODE);
     if (!draft.has("time") && !draft.has("date") && !barcode) {
+      boolean yearless =
+          draft.unused().stream()
+              .anyMatch(
+                  column ->
+                      !column.values().isEmpty()
+                          && column.values().stream().allMatch(v -> YEARLESS.matcher(v).matches()));
       draft.ask(
-          "No column is a date. Which is it?",
-          List.of(List.of("column.time=", "time=dd/MM/yyyy HH:mm")));
+          yearless
+              ? "Its dates have no year. Let the scale print it; or give each day a file with the"
+                  + " date in its name, such as 2026-07-28.csv, and write:"
+              : "No column is a date. Which is it?",
+          yearless
+              ? List.of(List.of("constant.date=name"))
+              : List.of(List.of("column.time=", "time=dd/MM/yyyy HH:mm")));
     }
     if (!draft.has("code") && !barcode) {
       draft.ask(

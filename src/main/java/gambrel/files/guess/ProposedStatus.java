@@ -16,7 +16,7 @@ record ProposedStatus(LayoutDraft draft) {
   /** A word and the ticket that it cancels, such as {@code STORNO 0004}. */
   private static final Pattern WITH_TICKET = Pattern.compile("(\\D+?[\\h#:.]*)(\\d+)");
 
-  /** Which row a void row on a ticket of its own cancels. */
+  /** What a void row on a ticket of its own cancels. */
   private static final List<List<String>> WHICH =
       List.of(List.of("void=before"), List.of("void=own"));
 
@@ -64,7 +64,7 @@ record ProposedStatus(LayoutDraft draft) {
       draft.setting(taken(word, "ok", "it stands in most rows"), key + "ok");
     } else if (meaning.isEmpty() && isUnweighed(word)) {
       draft.setting(taken(word, "void", "none of its rows has a weight"), key + "void");
-    } else if (meaning.equals(Optional.of("void")) && cancelsOther(word).isPresent()) {
+    } else if (!meaning.equals(Optional.of("ok")) && cancelsOther(word).isPresent()) {
       int row = cancelsOther(word).get();
       draft.ask(
           ofItsOwn(word, row) + " Until then such a row is set aside.",

@@ -25,6 +25,9 @@ final class ProposedTimes {
 
   private static final int NOON = 12;
 
+  /** By so many years the Thai calendar is ahead. */
+  private static final int THAI_YEARS = 543;
+
   /** A clock of twelve hours goes back by more minutes than this after a break at noon. */
   private static final int LEAST_BACK = 480;
 
@@ -128,6 +131,10 @@ final class ProposedTimes {
             .toList();
     var settled =
         readings.isEmpty() ? new DateEvidence.Settled(candidates, "") : evidence.settle(readings);
+    if (readings.stream()
+        .anyMatch(r -> isThai(times.readings(r.pattern(), column.values()).get()))) {
+      draft.setting("Its years are those of the Thai calendar.", "calendar=thai");
+    }
     boolean dated = !field.equals("clock") && readings.size() == 1;
     if (dated && evidence.contradicts(readings.get(0))) {
       draft.tell("Its dates do not fit the kill dates or lie ahead: was the scale's clock right?");
@@ -148,7 +155,16 @@ final class ProposedTimes {
   }
 
   private List<LocalDateTime> moments(String pattern, Column column) {
-    return times.readings(pattern, column.values()).orElseThrow();
+    var moments = times.readings(pattern, column.values()).orElseThrow();
+    return isThai(moments)
+        ? moments.stream().map(moment -> moment.minusYears(THAI_YEARS)).toList()
+        : moments;
+  }
+
+  /** Whether all dates lie so far ahead that their years are of the Thai calendar. */
+  private boolean isThai(List<LocalDateTime> moments) {
+    int year = today.getYear() + THAI_YEARS;
+    return moments.stream().allMatch(m -> m.getYear() > year - 10 && m.getYear() <= year);
   }
 
   /** The line with the settled pattern of a field; empty if it needs none. */

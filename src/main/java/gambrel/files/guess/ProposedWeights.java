@@ -118,12 +118,17 @@ record ProposedWeights(
     if (capacity.filter(c -> most.compareTo(c) > 0).isEmpty()) {
       answers.add(List.of("unit=" + own.id(), column.line(field)));
     }
+    // Where they are no grams, a point may be missing.
+    for (int decimals = 2;
+        decimals > 0 && answers.stream().noneMatch(a -> a.contains("unit=g"));
+        decimals--) {
+      if (areMultiples(values, division.movePointRight(decimals))) {
+        answers.add(List.of("decimal=" + decimals, column.line(field)));
+      }
+    }
     draft.ask(
-        "Are the whole numbers of "
-            + column.name()
-            + " grams, or "
-            + own.id()
-            + "? If neither, a point is missing: let the scale print it, and answer nothing here.",
+        "Are the whole numbers of %s grams, or %s, or are the last digits decimals without a point?"
+            .formatted(column.name(), own.id()),
         answers);
   }
 

@@ -152,7 +152,13 @@ final class LayoutReader {
         header,
         file.get("ignore", LayoutTypes::expression),
         above,
-        file.getCharacter("decimal", LayoutTypes::decimal).orElse('.'));
+        decimals() > 0 ? '.' : file.getCharacter("decimal", LayoutTypes::decimal).orElse('.'));
+  }
+
+  /** The number of decimals that the scale prints without a mark. */
+  private int decimals() {
+    String text = file.text("decimal");
+    return text.matches("[1-3]") ? Integer.parseInt(text) : 0;
   }
 
   /**
@@ -216,7 +222,7 @@ final class LayoutReader {
     if (thousands.isPresent() && thousands.get() == decimal) {
       file.refuse("thousands", "IS_DECIMAL_MARK");
     }
-    return new WeightText(decimal, thousands, poundsAndOunces);
+    return new WeightText(decimal, thousands, poundsAndOunces, decimals());
   }
 
   private LayoutTime time() {
@@ -231,7 +237,9 @@ final class LayoutReader {
   }
 
   private Optional<TimePattern> pattern(String key, PatternType type) {
-    return file.get(key, pattern -> type.pattern(pattern, locale));
+    boolean thai = file.get("calendar", LayoutTypes::calendar).isPresent();
+    var pattern = file.get(key, text -> type.pattern(text, locale));
+    return thai ? pattern.map(TimePattern::inThaiYears) : pattern;
   }
 
   private boolean isInTwo() {

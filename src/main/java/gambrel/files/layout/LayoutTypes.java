@@ -94,6 +94,11 @@ public final class LayoutTypes {
         "NOT_VOID", text.toLowerCase(Locale.ROOT), List.of("before", "own")::contains);
   }
 
+  /** A calendar with years of its own; there is one word. */
+  static String calendar(String text) {
+    return BadCell.unless("NOT_CALENDAR", text, "thai"::equalsIgnoreCase);
+  }
+
   /** A character set. */
   static Charset charset(String text) {
     return BadCell.unless("NOT_CHARSET", () -> Charset.forName(text));

@@ -92,8 +92,9 @@ public final class Layouts {
    *
    * @param layout {@link Layout#PLAIN} if there is none or it has a fault
    * @param fault why it cannot be used; ends a sentence about a file
+   * @param settings its values by key; none if there is no layout or it cannot be read
    */
-  public record Choice(Layout layout, Optional<Phrase> fault) {}
+  public record Choice(Layout layout, Optional<Phrase> fault, Map<String, String> settings) {}
 
   /**
    * The layout for a file.
@@ -103,7 +104,7 @@ public final class Layouts {
   public Choice of(String path) {
     var parts = path.split("/", 3);
     return parts.length < 3
-        ? new Choice(Layout.PLAIN, Optional.empty())
+        ? new Choice(Layout.PLAIN, Optional.empty(), Map.of())
         : choices.computeIfAbsent(parts[1], this::choose);
   }
 
@@ -114,7 +115,8 @@ public final class Layouts {
             () ->
                 new Choice(
                     Layout.PLAIN,
-                    layout(folder).map(name -> Phrase.of("FAULT.NO_LAYOUT").with("layout", name))));
+                    layout(folder).map(name -> Phrase.of("FAULT.NO_LAYOUT").with("layout", name)),
+                    Map.of()));
   }
 
   private static String file(String name) {
@@ -127,7 +129,7 @@ public final class Layouts {
     } catch (UnreadableShop e) {
       var place = new Place(path, 0);
       notices.add(Notice.of(NoticeCode.SETTING_BAD, "UNREADABLE", place).with("fault", e.fault()));
-      return faulty(path);
+      return faulty(path, Map.of());
     }
   }
 
@@ -148,12 +150,13 @@ public final class Layouts {
   private Choice choice(SettingsFile file, String path, String folder) {
     String scale = shop.scales().containsKey(folder) ? folder : "";
     return LayoutReader.read(file, new Place(path, 0), shop.settings().locale(), scale, thisYear())
-        .map(layout -> new Choice(layout, Optional.empty()))
-        .orElseGet(() -> faulty(path));
+        .map(layout -> new Choice(layout, Optional.empty(), file.values()))
+        .orElseGet(() -> faulty(path, file.values()));
   }
 
-  private static Choice faulty(String path) {
-    return new Choice(Layout.PLAIN, Optional.of(Phrase.of("FAULT.LAYOUT").with("layout", path)));
+  private static Choice faulty(String path, Map<String, String> settings) {
+    var fault = Phrase.of("FAULT.LAYOUT").with("layout", path);
+    return new Choice(Layout.PLAIN, Optional.of(fault), settings);
   }
 
   private int thisYear() {

@@ -9,6 +9,7 @@ import java.time.Duration;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.ZoneOffset;
+import java.time.chrono.ThaiBuddhistChronology;
 import java.time.format.DateTimeFormatter;
 import java.time.format.DateTimeFormatterBuilder;
 import java.time.temporal.ChronoField;
@@ -78,6 +79,12 @@ public record TimePattern(List<DateTimeFormatter> formatters, boolean days) {
       case DAYS_WORD -> DAYS;
       default -> new TimePattern(Dates.formatters(pattern, locale), false);
     };
+  }
+
+  /** The same with the years of the Thai calendar, of which 2569 is 2026. */
+  TimePattern inThaiYears() {
+    var thai = formatters.stream().map(f -> f.withChronology(ThaiBuddhistChronology.INSTANCE));
+    return new TimePattern(thai.toList(), days);
   }
 
   /** Whether the layout gives a word in place of a pattern. */

@@ -32,6 +32,7 @@ public final class WeightText {
   private final char decimal;
   private final Pattern form;
   private final boolean poundsAndOunces;
+  private final int decimals;
 
   /**
    * Weights of one make of scale.
@@ -39,9 +40,12 @@ public final class WeightText {
    * @param decimal the mark before the decimals
    * @param thousands the mark between groups of three digits, if the scale writes one
    * @param poundsAndOunces whether its weights are pounds and ounces; they are returned in ounces
+   * @param decimals the number of last digits of weights without a mark that are decimals
    */
-  public WeightText(char decimal, Optional<Character> thousands, boolean poundsAndOunces) {
+  public WeightText(
+      char decimal, Optional<Character> thousands, boolean poundsAndOunces, int decimals) {
     this.decimal = decimal;
+    this.decimals = decimals;
     this.poundsAndOunces = poundsAndOunces;
     String grouped = thousands.map(mark -> "\\d{1,3}(?:" + group(mark) + "\\d{3})+|").orElse("");
     this.form =
@@ -84,7 +88,12 @@ public final class WeightText {
     if (poundsAndOunces) {
       throw new BadCell("POUNDS_OR_OUNCES");
     }
-    return new GivenWeight(number(plain), Optional.empty());
+    return new GivenWeight(weight(plain), Optional.empty());
+  }
+
+  private BigDecimal weight(String text) {
+    var number = number(text);
+    return text.indexOf(decimal) < 0 ? number.movePointLeft(decimals) : number;
   }
 
   /** The text with {@code 1/2} for ½; Unicode has a fraction slash of its own in that place. */
@@ -102,7 +111,7 @@ public final class WeightText {
   }
 
   private GivenWeight inUnit(String number, WeightUnit unit) {
-    var value = unit == WeightUnit.OZ || unit == WeightUnit.LB ? mixed(number) : number(number);
+    var value = unit == WeightUnit.OZ || unit == WeightUnit.LB ? mixed(number) : weight(number);
     return poundsAndOunces && unit == WeightUnit.LB
         ? new GivenWeight(value.multiply(OUNCES), Optional.of(WeightUnit.OZ))
         : new GivenWeight(value, Optional.of(unit));

@@ -2,6 +2,7 @@ package gambrel.trade.weighing;
 
 import gambrel.trade.measure.Groups;
 import gambrel.trade.notice.Notice;
+import gambrel.trade.notice.NoticeCode;
 import gambrel.trade.notice.Place;
 import gambrel.trade.rows.ClockChecks;
 import gambrel.trade.rows.CorrectedRows;
@@ -84,7 +85,14 @@ public record Ledger(
     var byFile = Groups.inOrder(rows.stream(), row -> row.row().place().file());
 
     var notices = new ArrayList<>(corrected.notices());
-    notices.addAll(comparison.notices());
+    var settled =
+        files.stream()
+            .filter(ExportFile::voidsOwn)
+            .map(ExportFile::path)
+            .collect(Collectors.toSet());
+    comparison.notices().stream()
+        .filter(n -> n.code() != NoticeCode.VOID_ALONE || !settled.contains(n.place().file()))
+        .forEach(notices::add);
     byFile.forEach(
         (file, of) ->
             notices.addAll(

@@ -126,7 +126,7 @@ class SteadyFileTest {
     var exports = exports(second(growing(1)));
 
     assertEquals(1, exports.files().get(0).rows().size());
-    assertEquals(new ExportFile("exports/b.csv", List.of(), 1), exports.files().get(1));
+    assertEquals(new ExportFile("exports/b.csv", List.of(), 1, false), exports.files().get(1));
     assertEquals(
         List.of("exports/b.csv was being written while it was read." + NOTHING_GOES_OUT),
         told(exports));

@@ -195,7 +195,7 @@ class ExportReaderTest {
     assertEquals(
         "it lacks the column code; its first line has scale, ticket, time, body, net",
         ENGLISH.message(notice));
-    assertEquals(new ExportFile("exports/a.csv", List.of(), 2), exports.files().get(0));
+    assertEquals(new ExportFile("exports/a.csv", List.of(), 2, false), exports.files().get(0));
   }
 
   @Test
