@@ -176,6 +176,16 @@ class RowsTest extends SceneTest {
     assertEquals(marked, found.notices().contains("mark void-alone"));
   }
 
+  @ParameterizedTest
+  @CsvSource({"'', true", "void=own, false"})
+  void aLoneVoidIsNotMarkedWhereTheLayoutSaysWhatItCancels(String line, boolean marked) {
+    scene.text("exports/bench/layout.properties", line);
+    scene.weigh(
+        "exports/bench/a.csv",
+        "05T10:00 B1 pack rump 1 ticket=7\n05T10:01 B1 pack rump 1 ticket=8 status=void");
+    assertEquals(marked, scene.at(LATER).notices().contains("mark void-alone"));
+  }
+
   @Test
   void aVoidMetAgainIsARepeat() {
     scene.weigh(

@@ -71,11 +71,6 @@ record DateEvidence(Shop shop, LocalDate today, List<Row> rows, List<String> bod
     return new Settled(left.stream().map(Reading::pattern).toList(), "");
   }
 
-  /** Whether a reading is at odds with the kill dates of its bodies, or with today. */
-  boolean contradicts(Reading reading) {
-    return !isPast(reading) || !kills().isEmpty() && !fitsKills(reading);
-  }
-
   private boolean isPast(Reading reading) {
     return reading.moments().stream().noneMatch(m -> m.toLocalDate().isAfter(today.plusDays(1)));
   }

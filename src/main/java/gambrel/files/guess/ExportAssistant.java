@@ -6,8 +6,6 @@ import gambrel.files.guess.LayoutDraft.Question;
 import gambrel.files.layout.Layout;
 import gambrel.files.layout.Layouts;
 import gambrel.trade.measure.Groups;
-import gambrel.trade.notice.NoticeCode;
-import gambrel.trade.notice.NoticeWords;
 import gambrel.trade.rows.CorrectedRows;
 import gambrel.trade.rows.ExportFile;
 import gambrel.trade.rows.ExportRow;
@@ -136,11 +134,14 @@ public final class ExportAssistant {
         .anyMatch(option -> option.stream().allMatch(line -> has(choice, line)));
   }
 
-  /** Whether a layout has a value for the key of a line, or the line's blank one. */
+  /** Whether a layout has the line of a status, or a value for the key of another line. */
   private static boolean has(Layouts.Choice choice, String line) {
     var parts = line.split("(?<!\\\\)=", 2);
     String value = choice.settings().get(parts[0].replace("\\", ""));
-    return value != null && (parts[1].isEmpty() || !value.isBlank());
+    return value != null
+        && (line.startsWith("value.status.")
+            ? parts[1].equalsIgnoreCase(value.strip())
+            : parts[1].isEmpty() || !value.isBlank());
   }
 
   private void say(String line) {
@@ -150,7 +151,7 @@ public final class ExportAssistant {
   private void asRead(AsRead read, ExportSample sample) {
     columns(read, Optional.empty());
     rows(read, sample);
-    lacking(read, false);
+    new MissingCodes(shop, read).lines().forEach(this::say);
   }
 
   // What is read.
@@ -274,12 +275,12 @@ public final class ExportAssistant {
 
   /** The time of a row on the shop's clock. */
   private String time(ExportRow row) {
-    String text = row.get(Field.TIME);
+    String text = row.get(Field.TIME).replace(' ', 'T');
     try {
-      var exact = OffsetDateTime.parse(text.replace(' ', 'T'));
+      var exact = OffsetDateTime.parse(text);
       return exact.atZoneSameInstant(shop.settings().zone()).toLocalDateTime().toString();
     } catch (DateTimeException e) {
-      return text.replace(' ', 'T');
+      return text;
     }
   }
 
@@ -312,28 +313,6 @@ public final class ExportAssistant {
         : named.toLowerCase(Locale.ROOT);
   }
 
-  // What the shop folder lacks.
-
-  private void lacking(AsRead read, boolean asked) {
-    var scales =
-        read.rows().stream()
-            .map(row -> row.get(Field.SCALE))
-            .filter(id -> !id.isEmpty() && !shop.scales().containsKey(id))
-            .distinct()
-            .toList();
-    if (!scales.isEmpty() && !asked) {
-      say(
-          "  Scales that scales.csv lacks; the rows to add (division: the smallest step it shows)."
-              + " If one is a scale of the shop by another name, say so in the layout instead:"
-              + " value.scale."
-              + scales.get(0)
-              + "=ITS-ID.");
-      say("    scale,unit,division");
-      scales.forEach(id -> say("    " + id + ',' + shop.settings().unit().id() + ','));
-    }
-    new MissingCodes(shop, read).lines().forEach(this::say);
-  }
-
   // What is proposed.
 
   /** Says how a saved layout reads its exports, and asks what it leaves open. */
@@ -343,7 +322,7 @@ public final class ExportAssistant {
         open.stream()
             .filter(
                 question ->
-                    question.isOfBatches()
+                    question.isSilent()
                         || proposal
                             .row(question)
                             .flatMap(now::row)
@@ -351,9 +330,6 @@ public final class ExportAssistant {
                             .isPresent())
             .toList();
     ask(standing, proposal);
-    if (layout.cancelled().isEmpty()) {
-      askWhichIsCancelled(now);
-    }
     var status =
         proposal.draft().lines().stream().filter(line -> STATUS.matcher(line).matches()).toList();
     boolean hasStatus = layout.named().containsKey(Field.STATUS.id());
@@ -367,27 +343,14 @@ public final class ExportAssistant {
         now.rows().stream()
             .filter(row -> row.get(Field.UNIT).isEmpty() && row.unit().isEmpty())
             .toList();
-    if (ProposedWeights.mayBeGrams(AsRead.weights(unnamed))) {
+    if (ProposedWeights.mayBeGrams(AsRead.weights(unnamed))
+        && asked.stream().flatMap(List::stream).noneMatch(line -> line.contains("    unit="))) {
       String own = unit(unnamed.get(0));
       ask(
           "Are its whole numbers grams, or " + own + "? Say so in the layout:",
           List.of(cut(unnamed.get(0).raw()), "unit=g", "unit=" + own));
     }
     asRead(now, proposal.sample());
-  }
-
-  /** Asks what a void row cancels that stands alone just below an equal row. */
-  private void askWhichIsCancelled(AsRead now) {
-    RowComparison.of(corrected(now.rows()), asOf()).notices().stream()
-        .filter(notice -> notice.code() == NoticeCode.VOID_ALONE)
-        .findFirst()
-        .ifPresent(
-            notice ->
-                ask(
-                    NoticeWords.ENGLISH.message(notice)
-                        + " Which does it cancel? Say so in the layout: void=before, the row before"
-                        + " it, or void=own, its own ticket.",
-                    List.of(cut(notice.raw()), "void=before", "void=own")));
   }
 
   private void propose(LayoutProposal proposal, boolean unplaced) throws IOException {
@@ -403,7 +366,10 @@ public final class ExportAssistant {
     if (read.fault().isEmpty()) {
       rows(read, proposal.sample());
     }
-    lacking(read, proposal.asksForScale());
+    if (!draft.isWithheld("code")) {
+      var codes = new MissingCodes(shop, answered(proposal, null, List.of()));
+      codes.lines().forEach(this::say);
+    }
     if (unplaced) {
       say(
           "  Files directly under exports have no layout: make the folder exports/"
@@ -419,6 +385,17 @@ public final class ExportAssistant {
     return AsRead.of(folder, proposal.sample().paths(), choice);
   }
 
+  /** The exports as an answer to a question would have them read, with the first ones to others. */
+  private AsRead answered(LayoutProposal proposal, Question question, List<String> answer)
+      throws IOException {
+    var all = new ArrayList<>(proposal.draft().lines());
+    proposal
+        .draft()
+        .questions()
+        .forEach(other -> all.addAll(other == question ? answer : other.options().get(0)));
+    return read(proposal, all);
+  }
+
   /** Asks questions, each with a row and how it would be read by each answer. */
   private void ask(List<Question> questions, LayoutProposal proposal) throws IOException {
     for (var question : questions) {
@@ -427,13 +404,8 @@ public final class ExportAssistant {
       row.ifPresent(of -> answers.add(cut(of.csv().raw())));
       for (var option : question.options()) {
         answers.addAll(option);
-        // The row as this answer would have it read, if the first answers of others let it be read.
-        var answered = new ArrayList<>(proposal.draft().lines());
-        proposal
-            .draft()
-            .questions()
-            .forEach(other -> answered.addAll(other == question ? option : other.options().get(0)));
-        row.flatMap(read(proposal, answered)::row).ifPresent(as -> answers.add("  = " + told(as)));
+        row.flatMap(answered(proposal, question, option)::row)
+            .ifPresent(as -> answers.add("  = " + told(as)));
       }
       ask(question.asks(), answers);
     }

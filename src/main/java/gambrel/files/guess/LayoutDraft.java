@@ -28,9 +28,11 @@ final class LayoutDraft {
    * @param row the index of a row that it is about
    */
   record Question(String asks, List<List<String>> options, int row) {
-    /** Whether it is about batches: rows can be read without an answer. */
-    boolean isOfBatches() {
-      return options.get(0).get(0).startsWith("column.batch=");
+    /** Whether rows can be read, and read wrong, without an answer. */
+    boolean isSilent() {
+      return options.stream()
+          .flatMap(List::stream)
+          .anyMatch(line -> line.matches("column\\.batch=.+|void=.*|unit=.*"));
     }
   }
 

@@ -154,11 +154,6 @@ final class LayoutProposal {
     return draft;
   }
 
-  /** Whether it is asked which scale of the shop is meant. */
-  boolean asksForScale() {
-    return draft.questions().stream().anyMatch(q -> q.options().get(0).get(0).contains(".scale"));
-  }
-
   private void write() {
     draft.add("# How the exports in exports/" + name + " are read.");
     times.settle();
@@ -167,7 +162,6 @@ final class LayoutProposal {
     askWhichColumns();
     times.askDayAbove();
     times.askHalfDays();
-    times.askClock();
     weights.propose();
     draft.fields().keySet().stream().sorted(this::inOrder).forEach(this::addField);
     addUnread();
@@ -396,19 +390,10 @@ final class LayoutProposal {
           "Which scale wrote it? Name the folder after it, or say which it is, or which column says"
               + " it.",
           Stream.concat(
-                  scales.stream().map(id -> "constant.scale=" + id),
-                  draft.unused().stream()
-                      .filter(column -> isOneOf(column, scales.size()))
-                      .map(column -> column.line("scale")))
+                  scales.stream().map(id -> "constant.scale=" + id), Stream.of("column.scale="))
               .map(List::of)
               .toList());
     }
-  }
-
-  /** Whether a column has as few values as there are scales, each of them in several rows. */
-  private static boolean isOneOf(Column column, int scales) {
-    long different = column.values().stream().distinct().count();
-    return different > 1 && different <= scales && different * 2 < column.values().size();
   }
 
   /** Asks which scale of the shop is meant by each name that the shop does not have. */

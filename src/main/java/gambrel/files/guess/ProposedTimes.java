@@ -10,18 +10,12 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Predicate;
-import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 
 /** Proposes how dates and clock times are read; asks where two readings are possible. */
 final class ProposedTimes {
   /** The fields of times. */
   static final List<String> FIELDS = List.of("time", "date", "clock");
-
-  /** Hours and minutes, and maybe more, with a mark that no weight has. */
-  private static final Predicate<String> CLOCK =
-      Pattern.compile("\\d{1,2}\\s*[:hH]\\s*\\d{2}(\\D.*)?").asMatchPredicate();
 
   private static final int NOON = 12;
 
@@ -135,10 +129,6 @@ final class ProposedTimes {
         .anyMatch(r -> isThai(times.readings(r.pattern(), column.values()).get()))) {
       draft.setting("Its years are those of the Thai calendar.", "calendar=thai");
     }
-    boolean dated = !field.equals("clock") && readings.size() == 1;
-    if (dated && evidence.contradicts(readings.get(0))) {
-      draft.tell("Its dates do not fit the kill dates or lie ahead: was the scale's clock right?");
-    }
     if (settled.patterns().size() == 1) {
       String pattern = settled.patterns().get(0);
       patterns.put(field, pattern);
@@ -232,25 +222,5 @@ final class ProposedTimes {
               + " hours. If it is right as it stands:",
           List.of(List.of(column.line(field))));
     }
-  }
-
-  /** Keeps a date out whose clock cannot be read, and asks how to read it. */
-  void askClock() {
-    var clock =
-        draft.unused().stream()
-            .filter(column -> !column.values().isEmpty())
-            .filter(c -> c.values().stream().filter(CLOCK).count() * 2 > c.values().size())
-            .findFirst();
-    if (!draft.has("date") || draft.has("clock") || clock.isEmpty()) {
-      return;
-    }
-    var date = draft.column("date");
-    if (!draft.isWithheld("date")) {
-      draft.withhold("date");
-      line("date", date).forEach(draft::add);
-    }
-    draft.ask(
-        clock.get().name() + " looks like a clock. How is it to be read?",
-        List.of(List.of(date.line("date"), clock.get().line("clock"), "clock=HH:mm:ss")));
   }
 }

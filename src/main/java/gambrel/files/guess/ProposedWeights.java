@@ -92,21 +92,16 @@ record ProposedWeights(
     }
     var most = values.stream().max(BigDecimal::compareTo).orElse(BigDecimal.ZERO);
     var capacity = scale.flatMap(Scale::capacity);
-    if (capacity.isPresent() && most.compareTo(capacity.get().multiply(BigDecimal.TEN)) > 0) {
-      draft.setting(
-          "Its whole numbers are grams: the scale weighs at most %s %s."
-              .formatted(capacity.get().toPlainString(), own.id()),
-          "unit=g");
-      return;
-    }
     var division = scale.map(Scale::division).orElse(BigDecimal.ONE);
-    if (own == WeightUnit.KG
-        && most.compareTo(BigDecimal.valueOf(NO_KILOGRAMS)) > 0
-        && areSteps(values, division.movePointRight(3))) {
+    boolean areSteps = own == WeightUnit.KG && areSteps(values, division.movePointRight(3));
+    var limit =
+        capacity
+            .map(BigDecimal.TEN::multiply)
+            .or(() -> Optional.of(BigDecimal.valueOf(NO_KILOGRAMS)).filter(kilograms -> areSteps));
+    if (limit.filter(l -> most.compareTo(l) > 0).isPresent()) {
       draft.setting(
-          "Its whole numbers are grams: %s kilograms are too much, and all are in steps of %s g,"
-                  .formatted(most.toPlainString(), division.movePointRight(3).toPlainString())
-              + " as the scale weighs.",
+          "Its whole numbers are grams: %s %s are too much."
+              .formatted(most.toPlainString(), own.id()),
           "unit=g");
       return;
     }

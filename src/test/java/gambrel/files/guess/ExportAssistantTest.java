@@ -156,17 +156,13 @@ class ExportAssistantTest {
 
         """,
         String.join(
-                    "\n",
-                    said(
-                        """
+                "\n",
+                said(
+                    """
                     No;Datum;Zeit;Tier;Art;Gewicht;Preis
                     1;14.07.2026;9:05;B17;ROAST;2,5;12,50
                     2;14.07.2026;9:06;A12;BONE;3,25;7,25
                     """))
-                .replace(
-                    "  Its dates do not fit the kill dates or lie ahead: was the scale's clock"
-                        + " right?\n",
-                    "")
             + "\n");
   }
 
@@ -501,13 +497,71 @@ class ExportAssistantTest {
   }
 
   @Test
-  void aDateIsNotReadWithoutAClockThatCannotBeRead() {
+  void timesThatAreAllAtTheBeginningOfTheirDayAreNamed() {
+    String rows = "No,Date,At,Body,Code,Net\n1,28/07/2026,%s,B17,ROAST,2.5\n";
+    String named =
+        "  No row has a clock time: all count as 00:00. If a column has it, name it: column.clock=";
+    assertSays(said(rows.formatted("early")), named);
+    assertFalse(said(rows.formatted("9:00")).contains(named));
+  }
+
+  @Test
+  void aClockWithAPointAndNoHeaderIsNoWeight() {
     var said =
         said(
-            "No,Date,At,Body,Code,Net\n1,28/07/2026,9:00 early,B17,ROAST,2.5\n"
-                + "2,28/07/2026,9:05 late,B17,ROAST,2.4\n");
-    assertSays(said, "  1. To be answered: \"At\" looks like a clock. How is it to be read?");
-    assertTrue(settings(said).contains("column.date="), said::toString);
+            "1;28.07.2026;6.44;B17;ROAST;2.50\n2;28.07.2026;6.51;B17;BONE;1.35\n"
+                + "3;28.07.2026;7.02;B17;ROAST;2.15\n4;28.07.2026;7.09;B17;ROAST;4.05\n");
+    assertTrue(
+        settings(said).containsAll(List.of("column.clock=3", "clock=H.mm", "column.net=6")),
+        () -> String.join("\n", said));
+  }
+
+  @Test
+  void aSubtotalIsPassedOverByItsOwnWordsAndNoRowOfItsDateIs() {
+    var said =
+        said(
+            "Date,Body,Code,Net\n28 Jul 2026,B17,ROAST,2.5\n28 Jul 2026,B17,BONE,1.5\n"
+                + "28 Jul 2026,,,beast so far 4.0\n28 Jul 2026,B17,ROAST,3.5\n"
+                + "28 Jul 2026,B17,BONE,3.1\n28 Jul 2026,,,beast so far 10.6\n");
+    assertTrue(
+        settings(said).contains("ignore=^\\s*(.*beast.*so.*far)"), () -> String.join("\n", said));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"K7, K7, true", "K7, '', false", "K7, K8, false", "yes, yes, false"})
+  void aColumnThatLooksLikeBatchesIsAskedAboutUntilItIsAnswered(
+      String one, String two, boolean asked) {
+    files.with("codes.csv", "code,item,step\nROAST,rump,pack\nTRIM,trim,tub\nBONE,bone,bin\n");
+    String rows =
+        "No,When,Body,Code,Net,Sack\n1,2026-07-28 9:00,B17,ROAST,2.5,\n"
+            + "2,2026-07-28 9:01,B17,TRIM,2.4,%s\n3,2026-07-28 9:02,B17,BONE,2.3,\n"
+            + "4,2026-07-28 9:03,B17,TRIM,2.2,%s\n";
+    var said = said(rows.formatted(one, two));
+    assertEquals(asked, said.contains("    column.batch=Sack"), said.toString());
+    files.with("layouts/S1.properties", String.join("\n", layout(said)) + "\ncolumn.batch=Sack\n");
+    assertFalse(said().contains("    column.batch=Sack"));
+  }
+
+  @Test
+  void aMistakeInALayoutRepeatsNoQuestionThatItAnswers() {
+    var export =
+        "When,Body,Code,Weight,Tare\n01/02/2026,A12,ROAST,2.5,0.1\n02/02/2026,A12,BONE,2.5,0.1\n";
+    files.with("bodies.csv", "body,species\nA12,beef\n");
+    var said = said(export);
+    assertSays(said, "    column.net=Weight");
+    var layout = String.join("\n", layout(said));
+    for (String wrong : List.of("date=yyyy.MM.dd", "date=no pattern")) {
+      files.with("layouts/S1.properties", layout + "\ncolumn.net=Weight\n" + wrong + "\n");
+      assertFalse(said().contains("    column.net=Weight"), () -> String.join("\n", said()));
+      assertEquals(List.of(), layout(said()));
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"28/07", "28.07.", "28 Jul", "Jul 28"})
+  void aDateWithoutAYearIsToldWithWhatToDo(String date) {
+    var said = said("No,On,Body,Code,Net\n1," + date + ",B17,ROAST,2.5\n");
+    assertSays(said, "    constant.date=name");
   }
 
   @Test

@@ -602,6 +602,28 @@ class LayoutTest {
     assertEquals("7 8 9 10 11 12", tickets(rows("void=own", header + rows)));
   }
 
+  @ParameterizedTest
+  @CsvSource({
+    "decimal=2, 195, 1.95",
+    "decimal=2, 7 kg, 0.07",
+    "decimal=3, 1250, 1.250",
+    "decimal=2, 1.9, 1.9",
+    "decimal=., 195, 195"
+  })
+  void lastDigitsAreDecimalsIfTheLayoutSaysSo(String line, String net, String read) {
+    String header = "ticket,time,body,code,net\n";
+    var rows = rows(line, header + "7,2026-07-01T09:00,B1,71," + net + "\n");
+    assertEquals(read, rows.get(0).get(Field.NET));
+  }
+
+  @Test
+  void yearsAreThoseOfTheThaiCalendarIfTheLayoutSaysSo() {
+    // 2567 is 2024, a leap year.
+    String header = "ticket,time,body,code,net\n";
+    var rows = rows("calendar=thai\ntime=d/M/yyyy H:mm", header + "7,29/02/2567 9:05,B1,71,2.5\n");
+    assertEquals("2024-02-29T09:05:00", rows.get(0).get(Field.TIME));
+  }
+
   private static String tickets(List<ExportRow> rows) {
     return rows.stream().map(row -> row.get(Field.TICKET)).collect(Collectors.joining(" "));
   }
