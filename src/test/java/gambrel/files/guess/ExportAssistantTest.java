@@ -521,8 +521,8 @@ class ExportAssistantTest {
     var said =
         said(
             "Date,Body,Code,Net\n28 Jul 2026,B17,ROAST,2.5\n28 Jul 2026,B17,BONE,1.5\n"
-                + "28 Jul 2026,,,beast so far 4.0\n28 Jul 2026,B17,ROAST,3.5\n"
-                + "28 Jul 2026,B17,BONE,3.1\n28 Jul 2026,,,beast so far 10.6\n");
+                + "28 Jul 2026 beast so far 4.0\n28 Jul 2026,B17,ROAST,3.5\n"
+                + "28 Jul 2026,B17,BONE,3.1\n28 Jul 2026 beast so far 10.6\n");
     assertTrue(
         settings(said).contains("ignore=^\\s*(.*beast.*so.*far)"), () -> String.join("\n", said));
   }
