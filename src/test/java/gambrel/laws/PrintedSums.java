@@ -158,7 +158,10 @@ final class PrintedSums {
                 line ->
                     read("why.yours", line).isPresent()
                         || read("mine.elsewhere", line).isPresent());
-    if (part || boxes.total().isEmpty()) {
+    // The picture leaves out what was trimmed off on the rail.
+    var trim = wording.say("flow.trim", "#").split("#")[0];
+    boolean trimmed = flow.notes().stream().anyMatch(note -> note.contains(trim));
+    if (part || trimmed || boxes.total().isEmpty()) {
       return;
     }
     var kinds =

@@ -1,10 +1,8 @@
 package gambrel.insight.cause;
 
-import gambrel.insight.cause.BodyFacts.Shift;
 import gambrel.trade.balance.BatchBalance;
 import gambrel.trade.shop.Step;
 import gambrel.trade.weighing.Weighing;
-import java.util.Map;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 
@@ -20,10 +18,23 @@ record BatchFacts(Usual usual, Optional<BatchBalance> balance) {
   /** A batch without meat is so odd. */
   private static final long OUT = 100L * KNEE * KNEE;
 
-  /** By how much a weighing with so much more on it raises the sums of its batch. */
-  static Shift shift(Weighing weighing, long more) {
-    boolean out = weighing.step() == Step.PACK;
-    return new Shift(out ? more : 0, out ? 0 : more, 0, 0, Map.of());
+  /**
+   * By how much a change raises the sums of a batch, in hundred-thousandths.
+   *
+   * @param in meat in and what was added
+   * @param out its packs
+   */
+  record Shift(long in, long out) {
+    static final Shift NONE = new Shift(0, 0);
+
+    Shift plus(Shift other) {
+      return new Shift(in + other.in, out + other.out);
+    }
+
+    /** A weighing of the batch with so much more on it. */
+    static Shift of(Weighing weighing, long more) {
+      return weighing.step() == Step.PACK ? new Shift(0, more) : new Shift(more, 0);
+    }
   }
 
   /**
@@ -48,7 +59,7 @@ record BatchFacts(Usual usual, Optional<BatchBalance> balance) {
 
   /** A loss in millionths of what went in; empty if nothing went in. */
   private static Optional<Long> loss(BatchBalance balance, Shift shift) {
-    long in = balance.meatIn().plus(balance.added()).hundredThousandths() + shift.into();
+    long in = balance.meatIn().plus(balance.added()).hundredThousandths() + shift.in();
     long lost = in - balance.out().hundredThousandths() - shift.out();
     return Usual.millionths(BigFraction.of(lost), BigFraction.of(in));
   }

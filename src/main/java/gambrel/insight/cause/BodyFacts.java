@@ -82,10 +82,10 @@ final class BodyFacts {
   }
 
   /**
-   * By how much a change raises the sums of a body or a batch, in hundred-thousandths.
+   * By how much a change raises the sums of a body, in hundred-thousandths.
    *
-   * @param out what came out of the boning room or the batch
-   * @param into the weight into the boning room, or the meat and what was added
+   * @param out what came out of the boning room
+   * @param into the weight into the boning room
    * @param hot the hot weight
    * @param cold the cold weight
    * @param products what came out by product
@@ -168,15 +168,15 @@ final class BodyFacts {
     return testedLoss().orElseThrow().part().fraction().subtract(expected);
   }
 
-  /** The strain of its loss, shrink and dressing, and of what cannot be. */
+  /** The strain of its loss and shrink, and of what cannot be. */
   long strain() {
     return strain(Shift.NONE)
         + IMPOSSIBLE * faultCodes().stream().filter(OF_RAIL::contains).count();
   }
 
-  /** The strain of its loss, shrink and dressing with {@code shift} in its sums. */
+  /** The strain of its loss and shrink with {@code shift} in its sums. */
   long strain(Shift shift) {
-    return lossStrain(shift) + chillStrain(shift) + dressingStrain(shift);
+    return lossStrain(shift) + chillStrain(shift);
   }
 
   /** The strain of its cutting loss; 0 if the loss is not tested. */
@@ -238,20 +238,6 @@ final class BodyFacts {
               long hot = shrink.whole().hundredThousandths() + shift.hot();
               return Usual.millionths(BigFraction.of(lost), BigFraction.of(hot));
             });
-  }
-
-  /** The strain of its dressing percentage; 0 if it, or the usual one, is not known. */
-  private long dressingStrain(Shift shift) {
-    var share = balance.shares().dressing();
-    return usual
-        .dressing(species)
-        .flatMap(
-            range ->
-                share
-                    .flatMap(
-                        s -> Usual.share(s.part().hundredThousandths() + shift.hot(), s.whole()))
-                    .map(value -> range.strain(value, KNEE)))
-        .orElse(0L);
   }
 
   /** How odd the weights of what came of it are; 0 if too few like it are known. */

@@ -1,6 +1,5 @@
 package gambrel.insight.cause;
 
-import gambrel.insight.cause.BodyFacts.Shift;
 import gambrel.trade.notice.NamedValues;
 import gambrel.trade.notice.Phrase;
 import gambrel.trade.notice.Value;
@@ -76,15 +75,12 @@ record Candidate(
 
   /**
    * By how much rows and products look less odd with the change. An odd weight makes its product
-   * odd too, so that the two do not add up. A hook makes the share of every product too small; so
-   * does a body that dried, and products tell nothing.
+   * odd too, so that the two do not add up.
    *
    * @param products by how much the products of its bodies look less odd
    */
   long withProducts(long products) {
-    return cause == Cause.HOOK
-        ? witness
-        : witness > 0 && products > 0 ? Math.max(witness, products) : witness + products;
+    return witness > 0 && products > 0 ? Math.max(witness, products) : witness + products;
   }
 
   /** Changes of one group are as likely before any figure is looked at, and share that chance. */
@@ -125,8 +121,8 @@ record Candidate(
   }
 
   /** By how much the sums of its bodies rise. */
-  Map<String, Shift> shifts(RowIndex rows) {
-    var shifts = new HashMap<String, Shift>();
+  Map<String, BodyFacts.Shift> shifts(RowIndex rows) {
+    var shifts = new HashMap<String, BodyFacts.Shift>();
     for (var change : changes) {
       var weighing = change.weighing();
       if (!weighing.body().isEmpty()) {
@@ -135,24 +131,24 @@ record Candidate(
         // The body's own figures say in which sums the row counts, for the body that gets it too.
         var less = facts.shift(weighing, -net);
         var more = facts.shift(weighing, change.net());
-        shifts.merge(weighing.body(), less, Shift::plus);
-        shifts.merge(change.body(), more, Shift::plus);
+        shifts.merge(weighing.body(), less, BodyFacts.Shift::plus);
+        shifts.merge(change.body(), more, BodyFacts.Shift::plus);
       }
     }
     return shifts;
   }
 
   /** By how much the sums of its batches rise. */
-  Map<String, Shift> batchShifts() {
-    var shifts = new HashMap<String, Shift>();
+  Map<String, BatchFacts.Shift> batchShifts() {
+    var shifts = new HashMap<String, BatchFacts.Shift>();
     for (var change : changes) {
       Weighing weighing = change.weighing();
       if (weighing.takesPartInBatch()) {
         long net = weighing.net().hundredThousandths();
-        var less = BatchFacts.shift(weighing, -net);
-        var more = BatchFacts.shift(weighing, change.net());
-        shifts.merge(weighing.batch(), less, Shift::plus);
-        shifts.merge(change.batch(), more, Shift::plus);
+        var less = BatchFacts.Shift.of(weighing, -net);
+        var more = BatchFacts.Shift.of(weighing, change.net());
+        shifts.merge(weighing.batch(), less, BatchFacts.Shift::plus);
+        shifts.merge(change.batch(), more, BatchFacts.Shift::plus);
       }
     }
     return shifts;

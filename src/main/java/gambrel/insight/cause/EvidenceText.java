@@ -34,7 +34,6 @@ record EvidenceText(RowIndex rows, BodyFacts suspect, Candidate candidate, Night
         .with("first", ticket(first, "MIDDLE"))
         .with("what", what(first))
         .with("chill", percent(suspect.balance.shares().chillShrink()))
-        .with("dressing", percent(suspect.balance.shares().dressing()))
         .with("scale", first.scale().id())
         .with("date", first.date())
         .with("unit", first.unit().id())

@@ -1,6 +1,5 @@
 package gambrel.insight.cause;
 
-import gambrel.insight.cause.BodyFacts.Shift;
 import gambrel.trade.decision.ReasonCode;
 import gambrel.trade.decision.State;
 import gambrel.trade.measure.Groups;
@@ -147,7 +146,7 @@ record Examiner(RowIndex rows) {
       return Stream.empty();
     }
     var shifts = candidate.shifts(rows);
-    var own = shifts.getOrDefault(suspect.id, Shift.NONE);
+    var own = shifts.getOrDefault(suspect.id, BodyFacts.Shift.NONE);
     if (suspect.lossStrain(own) > BodyFacts.BALANCED) {
       return Stream.empty();
     }
@@ -155,13 +154,13 @@ record Examiner(RowIndex rows) {
     long products = 0;
     for (var shift : shifts.entrySet()) {
       var facts = rows.facts(shift.getKey());
-      gain += facts.strain(Shift.NONE) - facts.strain(shift.getValue());
+      gain += facts.strain(BodyFacts.Shift.NONE) - facts.strain(shift.getValue());
       products += facts.productStrain() - facts.productStrain(shift.getValue());
     }
     gain += candidate.withProducts(products);
     for (var shift : candidate.batchShifts().entrySet()) {
       var facts = rows.batch(shift.getKey());
-      gain += facts.strain(Shift.NONE) - facts.strain(shift.getValue());
+      gain += facts.strain(BatchFacts.Shift.NONE) - facts.strain(shift.getValue());
     }
     return gain < LEAST_GAIN ? Stream.empty() : Stream.of(new Estimate(candidate, chance, gain));
   }
@@ -205,7 +204,7 @@ record Examiner(RowIndex rows) {
       if (!isNoFurther(before.distance(), after.distance())) {
         return Optional.empty();
       }
-      gain += before.strain(Shift.NONE) - after.strain(Shift.NONE);
+      gain += before.strain(BatchFacts.Shift.NONE) - after.strain(BatchFacts.Shift.NONE);
     }
     var evidence = new EvidenceText(rows, suspect, candidate, then).phrase();
     var suggestion =

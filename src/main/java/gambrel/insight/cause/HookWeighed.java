@@ -1,12 +1,13 @@
 package gambrel.insight.cause;
 
+import gambrel.trade.measure.Exact;
+import gambrel.trade.measure.Weight;
 import gambrel.trade.notice.Value;
 import gambrel.trade.rows.Field;
 import gambrel.trade.shop.Step;
 import gambrel.trade.weighing.Weighing;
 import java.math.BigDecimal;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -15,14 +16,11 @@ import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
  * Finds a hook, gambrel or roller that hung on the scale at one step and not at the other: one of
- * known weight; else one whose weight follows from the usual chill shrink. One that hung at every
- * step weighs what the loss is too high by. A body that dried as much loses the same; only one with
- * a hook dresses too well.
+ * known weight; else one whose weight follows from the usual chill shrink.
  */
 record HookWeighed(RowIndex rows, BodyFacts suspect) {
   private static final long KNOWN = 500;
   private static final long UNKNOWN = 1400;
-  private static final long EVERY_STEP = 1500;
 
   /** Parts of a body shrink alike; so many millionths of difference cost 1. */
   private static final long UNEVEN = 100;
@@ -32,19 +30,12 @@ record HookWeighed(RowIndex rows, BodyFacts suspect) {
   private static final int HEAVIEST = 8;
 
   Stream<Candidate> candidates() {
-    return Stream.concat(
-        Stream.of(Step.HOT, Step.COLD, Step.AGED).flatMap(this::hooks), atEveryStep());
-  }
-
-  /** The uncorrected weighings of a step; none if one is tared. */
-  private List<Weighing> gross(Step step) {
-    var all = of(step).stream().filter(rows::isUncorrected).toList();
-    return all.stream().anyMatch(this::isTared) ? List.of() : all;
+    return Stream.of(Step.HOT, Step.COLD, Step.AGED).flatMap(this::hooks);
   }
 
   private Stream<Candidate> hooks(Step step) {
-    var all = gross(step);
-    if (all.isEmpty()) {
+    var all = of(step).stream().filter(rows::isUncorrected).toList();
+    if (all.isEmpty() || all.stream().anyMatch(this::isTared)) {
       return Stream.empty();
     }
     return Stream.concat(all.stream().map(List::of), Stream.of(all).filter(some -> some.size() > 1))
@@ -52,7 +43,7 @@ record HookWeighed(RowIndex rows, BodyFacts suspect) {
             some ->
                 Stream.concat(
                     known(all).flatMap(tare -> hook(tare, some, all).stream()),
-                    unknown(some, all)));
+                    unknown(some, all).stream()));
   }
 
   private List<Weighing> of(Step step) {
@@ -77,54 +68,26 @@ record HookWeighed(RowIndex rows, BodyFacts suspect) {
                 .with("witness", new Value.Shown(tare, some.get(0).unit())));
   }
 
-  /** Rows less a hook of a weight that no file says; none if no hook weighs so much. */
-  private Stream<Candidate> guessed(
-      BigFraction each, List<Weighing> some, List<Weighing> all, long prior) {
-    return rows
-        .tares
-        .guessed(each, some.get(0).unit(), HEAVIEST)
-        .flatMap(weight -> candidate(weight, some, all, prior))
-        .map(Candidate::inexact)
-        .stream();
-  }
-
-  private static Candidate expected(Candidate candidate, String variant, long usual) {
-    return candidate.variant(variant).with("expected", MissingWeighing.percent(usual));
-  }
-
-  /** The rows less what makes the chill shrink as usual. */
-  private Stream<Candidate> unknown(List<Weighing> some, List<Weighing> all) {
-    var step = some.get(0).step();
-    return rows
-        .usual
+  /** The rows less what makes the chill shrink as usual; empty if no hook weighs so much. */
+  private Optional<Candidate> unknown(List<Weighing> some, List<Weighing> all) {
+    var row = some.get(0);
+    return rows.usual
         .knownChill(suspect.species)
-        .map(Usual.Range::middle)
-        .filter(shrink -> step != Step.AGED)
-        .filter(shrink -> suspect.balance.shares().chillShrink().isPresent())
-        .filter(shrink -> rows.usual.isChilledAsOthers(suspect.balance))
-        .stream()
+        .filter(range -> row.step() != Step.AGED)
+        .filter(range -> suspect.balance.shares().chillShrink().isPresent())
+        .filter(range -> rows.usual.isChilledAsOthers(suspect.balance))
         .flatMap(
-            shrink ->
-                guessed(excess(step, shrink).divide(some.size()), some, all, UNKNOWN)
-                    .map(one -> expected(one, "UNKNOWN", shrink)));
-  }
-
-  /** A part at each step less what the loss is too high by; none if it was weighed aged too. */
-  private Stream<Candidate> atEveryStep() {
-    var usual = rows.usual.dressing(suspect.species);
-    var steps = Stream.of(Step.HOT, Step.COLD).filter(step -> !of(step).isEmpty());
-    var hung = steps.map(this::gross).toList();
-    var parts = hung.stream().mapToInt(List::size).summaryStatistics();
-    if (suspect.testedLoss().isEmpty()
-        || usual.isEmpty()
-        || !of(Step.AGED).isEmpty()
-        || parts.getMin() != parts.getMax()) {
-      return Stream.empty();
-    }
-    return IntStream.range(0, parts.getMax())
-        .mapToObj(part -> hung.stream().map(step -> step.get(part)).toList())
-        .flatMap(some -> guessed(suspect.lossBeyondUsual(), some, hung.get(0), EVERY_STEP))
-        .map(one -> expected(one, "EVERY_STEP", usual.get().middle()));
+            range ->
+                Optional.of(excess(row.step(), range.middle()).divide(some.size()))
+                    .map(each -> Exact.round(each, Weight.OUTPUT_DECIMALS))
+                    .map(each -> rows.unit().convert(each, row.unit()))
+                    .filter(each -> Tares.isEmptyWeight(each, row.unit(), HEAVIEST))
+                    .flatMap(each -> candidate(shown(each), some, all, UNKNOWN))
+                    .map(Candidate::inexact)
+                    .map(candidate -> candidate.variant("UNKNOWN"))
+                    .map(
+                        candidate ->
+                            candidate.with("expected", MissingWeighing.percent(range.middle()))));
   }
 
   /** By how much the suspect is too heavy at one step for the other and the usual shrink. */
@@ -135,6 +98,10 @@ record HookWeighed(RowIndex rows, BodyFacts suspect) {
     return step == Step.HOT ? hot.subtract(cold.divide(kept)) : cold.subtract(hot.multiply(kept));
   }
 
+  private static BigDecimal shown(BigFraction weight) {
+    return Exact.round(weight, 1).setScale(2);
+  }
+
   /** How differently the parts would have shrunk from one step to the other. */
   private long unevenness(List<RowChange> changes, List<Weighing> all) {
     var other = of(all.get(0).step() == Step.COLD ? Step.HOT : Step.COLD);
@@ -142,20 +109,17 @@ record HookWeighed(RowIndex rows, BodyFacts suspect) {
       return 0;
     }
     var then = changes.stream().collect(Collectors.toMap(RowChange::weighing, RowChange::net));
-    var nets = nets(all, then);
-    var others = nets(other, then);
+    var nets =
+        all.stream()
+            .map(row -> then.getOrDefault(row, row.net().hundredThousandths()))
+            .sorted()
+            .toList();
+    var others = other.stream().map(w -> w.net().hundredThousandths()).sorted().toList();
     var shares =
         IntStream.range(0, nets.size())
             .mapToLong(i -> nets.get(i) * 1_000_000 / Math.max(1, others.get(i)))
             .summaryStatistics();
     return Math.min(MOST_UNEVEN, (shares.getMax() - shares.getMin()) / UNEVEN);
-  }
-
-  private static List<Long> nets(List<Weighing> weighings, Map<Weighing, Long> then) {
-    return weighings.stream()
-        .map(row -> then.getOrDefault(row, row.net().hundredThousandths()))
-        .sorted()
-        .toList();
   }
 
   /** Known hook weights: the tares that rows of these codes show, and those of rail codes. */

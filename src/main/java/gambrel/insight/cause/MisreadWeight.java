@@ -22,7 +22,8 @@ import java.util.stream.Stream;
  * in a run of weighings or on a scale's whole day.
  */
 record MisreadWeight(RowIndex rows, BodyFacts suspect) {
-  private static final long MISTYPED = 600;
+  private static final long SLIPPED = 500;
+  private static final long EXCHANGED = 800;
 
   /** It still counts among the changes that might have been. */
   private static final long RULED_OUT = -10_000;
@@ -84,7 +85,7 @@ record MisreadWeight(RowIndex rows, BodyFacts suspect) {
     return rows.ranges.ofOthers(row).stream()
         .map(
             range ->
-                Candidate.of(cause, change, MISTYPED)
+                Candidate.of(cause, change, cause == Cause.DECIMAL ? SLIPPED : EXCHANGED)
                     .witnessed(row.isWhole(net) ? odder(change) : RULED_OUT)
                     .with("witness", range.phrase()));
   }

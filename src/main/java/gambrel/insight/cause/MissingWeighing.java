@@ -27,11 +27,8 @@ import org.apache.commons.numbers.fraction.BigFraction;
  */
 record MissingWeighing(RowIndex rows, BodyFacts suspect) {
   private static final long OF_A_BIN = 1300;
-  private static final long OF_A_PACK = 900;
+  private static final long OF_A_PACK = 1100;
   private static final long OF_A_PART = 300;
-
-  /** A room may pack as it likes, so that the number of weighings counts little beyond this. */
-  private static final int NUMBER_KNEE = 2;
 
   /** The loss with both sides may be so many per cent, since sides differ. */
   private static final BigFraction SIDES_DIFFER = BigFraction.of(3);
@@ -62,14 +59,11 @@ record MissingWeighing(RowIndex rows, BodyFacts suspect) {
     boolean bin = product.step() == Step.BIN;
     long weight = Weight.of(missing).hundredThousandths();
     var shift = BodyFacts.Shift.of(product, weight);
-    long number = 1000L * suspect.makeup().each(product).size();
     long gain =
         suspect.strain(BodyFacts.Shift.NONE)
             - suspect.strain(shift)
             + suspect.productStrain()
             - suspect.productStrain(shift)
-            + habit.number().strain(number, NUMBER_KNEE)
-            - habit.number().strain(number + 1000, NUMBER_KNEE)
             - habit.each().strain(weight, Usual.PRODUCT_KNEE)
             - (bin ? OF_A_BIN : OF_A_PACK)
             - Odds.of(alike);

@@ -1,5 +1,7 @@
 package gambrel.insight.cause;
 
+import gambrel.trade.measure.Exact;
+import gambrel.trade.measure.Weight;
 import gambrel.trade.notice.Value;
 import gambrel.trade.shop.Step;
 import gambrel.trade.weighing.Weighing;
@@ -42,8 +44,10 @@ record TareLeftOn(RowIndex rows, BodyFacts suspect) {
     return suspect
         .testedLoss()
         .filter(loss -> bulk && rows.tares.lacking(weighing).isEmpty())
-        .map(loss -> suspect.lossBeyondUsual().negate())
-        .flatMap(excess -> rows.tares.guessed(excess, weighing.unit(), HEAVIEST))
+        .map(loss -> Exact.round(suspect.lossBeyondUsual().negate(), Weight.OUTPUT_DECIMALS))
+        .map(excess -> rows.unit().convert(excess, weighing.unit()))
+        .filter(tare -> Tares.isEmptyWeight(tare, weighing.unit(), HEAVIEST))
+        .map(tare -> Exact.round(tare, 1).setScale(2))
         .flatMap(
             tare ->
                 rows.tares

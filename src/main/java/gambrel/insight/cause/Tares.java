@@ -109,15 +109,10 @@ final class Tares {
         : Optional.of(RowChange.net(weighing, net, shown, rows.unit()));
   }
 
-  /**
-   * A weight as that of a hook or tub, to a tenth of {@code unit}; empty if none weighs so much,
-   * which is half a kilogram to {@code most}; from memory.
-   */
-  Optional<BigDecimal> guessed(BigFraction weight, WeightUnit unit, int most) {
-    return Optional.of(rows.unit().convert(Exact.round(weight, Weight.OUTPUT_DECIMALS), unit))
-        .filter(tare -> tare.compareTo(WeightUnit.KG.convert(new BigDecimal("0.5"), unit)) >= 0)
-        .filter(tare -> tare.compareTo(WeightUnit.KG.convert(BigDecimal.valueOf(most), unit)) <= 0)
-        .map(tare -> Exact.round(tare, 1).setScale(2));
+  /** Whether a hook or tub may weigh so much: half a kilogram to {@code most}; from memory. */
+  static boolean isEmptyWeight(BigFraction weight, WeightUnit unit, int most) {
+    return weight.compareTo(WeightUnit.KG.convert(new BigDecimal("0.5"), unit)) >= 0
+        && weight.compareTo(WeightUnit.KG.convert(BigDecimal.valueOf(most), unit)) <= 0;
   }
 
   /** A number with at least two decimals and no more zeros than that. */

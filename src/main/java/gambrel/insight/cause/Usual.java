@@ -3,7 +3,6 @@ package gambrel.insight.cause;
 import gambrel.insight.cause.Makeup.Product;
 import gambrel.trade.balance.BatchBalance;
 import gambrel.trade.balance.BodyBalance;
-import gambrel.trade.balance.BodyBalance.Shares;
 import gambrel.trade.balance.Outputs;
 import gambrel.trade.cuts.Species;
 import gambrel.trade.decision.LossLimit;
@@ -23,7 +22,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.function.Function;
 import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
@@ -58,7 +56,6 @@ final class Usual {
   private static final long LOSS_SPREAD = 150_000;
 
   private static final long SHRINK_SPREAD = 5_000;
-  private static final long DRESSING_SPREAD = 15_000;
   private static final long BATCH_SPREAD = 8_000;
 
   /** A product's share differs by so much of itself, and of the weight into the boning room. */
@@ -66,9 +63,6 @@ final class Usual {
 
   /** One pack or tub is a fifth heavier or lighter than another. */
   private static final long SPREAD_OF_WEIGHT = 5;
-
-  /** Half a weighing more or less, in thousandths. */
-  private static final long SPREAD_OF_NUMBER = 500;
 
   private static final long SHARE_SPREAD = 2_000;
   private static final long BIN_SPREAD = 5_000;
@@ -81,7 +75,6 @@ final class Usual {
   private final Range ofAll;
   private final Map<Species, Range> loss = new EnumMap<>(Species.class);
   private final Map<Species, Optional<Range>> chill = new EnumMap<>(Species.class);
-  private final Map<Species, Optional<Range>> dressing = new EnumMap<>(Species.class);
   private final Map<List<Object>, Habits> habits = new HashMap<>();
   private final Map<String, Makeup> makeups = new HashMap<>();
   private Optional<Range> batchLoss = Optional.empty();
@@ -103,9 +96,8 @@ final class Usual {
    *
    * @param share of the weight into the boning room, in millionths
    * @param each of one weighing, in hundred-thousandths of the shop's unit
-   * @param number how many weighings a body has of it, in thousandths
    */
-  record Habit(Range share, Range each, Range number) {}
+  record Habit(Range share, Range each) {}
 
   /**
    * What bodies usually give.
@@ -141,21 +133,8 @@ final class Usual {
 
   /** The same; empty if it is known of too few bodies. */
   Optional<Range> knownChill(Species species) {
-    return known(chill, species, Shares::chillShrink, SHRINK_SPREAD);
-  }
-
-  /** Hot as a part of live; empty if it is known of too few bodies. */
-  Optional<Range> dressing(Species species) {
-    return known(dressing, species, Shares::dressing, DRESSING_SPREAD);
-  }
-
-  private Optional<Range> known(
-      Map<Species, Optional<Range>> found,
-      Species species,
-      Function<Shares, Optional<Share>> figure,
-      long spread) {
-    return found.computeIfAbsent(
-        species, s -> range(of(s).stream().flatMap(b -> part(b, figure)).toList(), spread));
+    return chill.computeIfAbsent(
+        species, s -> range(of(s).stream().flatMap(Usual::chillOf).toList(), SHRINK_SPREAD));
   }
 
   /** Whether a body hung between its hot and cold weighings about as long as others mostly do. */
@@ -178,7 +157,7 @@ final class Usual {
     return of(balance.body().species()).stream()
         .filter(other -> !other.body().id().equals(balance.body().id()))
         .filter(other -> other.body().killed().equals(balance.body().killed()))
-        .flatMap(other -> part(other, Shares::chillShrink))
+        .flatMap(Usual::chillOf)
         .toList();
   }
 
@@ -240,12 +219,8 @@ final class Usual {
             .flatMap(b -> share(makeup(b).weight(product), b.boning().orElseThrow()).stream())
             .toList();
     var each = bodies.stream().flatMap(body -> makeup(body).each(product).stream()).toList();
-    var numbers = bodies.stream().map(body -> 1000L * makeup(body).each(product).size()).toList();
     long expected = Math.max(Habits.none(product).spread(), median(shares) / SPREAD_OF_SHARE);
-    return new Habit(
-        Range.of(shares, expected),
-        Range.of(each, median(each) / SPREAD_OF_WEIGHT),
-        Range.of(numbers, SPREAD_OF_NUMBER));
+    return new Habit(Range.of(shares, expected), Range.of(each, median(each) / SPREAD_OF_WEIGHT));
   }
 
   private Makeup makeup(BodyBalance balance) {
@@ -274,8 +249,8 @@ final class Usual {
         .stream();
   }
 
-  private static Stream<Long> part(BodyBalance balance, Function<Shares, Optional<Share>> figure) {
-    return figure.apply(balance.shares()).flatMap(Usual::millionths).stream();
+  private static Stream<Long> chillOf(BodyBalance balance) {
+    return balance.shares().chillShrink().flatMap(Usual::millionths).stream();
   }
 
   private static Optional<Long> millionths(Share share) {

@@ -141,8 +141,8 @@ final class FlowPart extends StatementPart {
   private List<Part> parts() {
     var split = balance.boningSplit().orElseThrow();
     var outputs = balance.outputs().orElseThrow();
-    var home = account.sum(Entitlement::takeHome);
-    var rounded = home.minus(split.home());
+    var rounded = account.sum(Entitlement::takeHome).minus(outputs.takeHome());
+    var home = split.home().plus(rounded);
     String bench = settings.bins() == Bins.PARTLY ? "flow.bench.partly" : "flow.bench";
     return Stream.of(
             Stream.of(new Part(Kind.HOME, "flow.home", split.home(), home)),

@@ -11,7 +11,7 @@ class BatchFactsTest {
   void aBatchWithoutAWeighingIsNeitherOddNorFarFromTheUsual() {
     var none = new BatchFacts(null, Optional.empty());
 
-    assertEquals(0, none.strain(BodyFacts.Shift.NONE));
+    assertEquals(0, none.strain(BatchFacts.Shift.NONE));
     assertEquals(Optional.empty(), none.distance());
   }
 }
