@@ -87,7 +87,7 @@ class DamagedRowsTest {
 
     var first = night().notices().stream().filter(n -> n.place().line() == 8).findFirst();
     assertEquals(
-        "Ticket 900 of scale bench stands with other content at exports/a.csv:9 (net 0.15),"
+        "Ticket 900 of scale bench appears with different content in exports/a.csv:9 (net 0.15),"
             + " exports/a.csv:10 (net 0.25), exports/a.csv:11 (net 0.35), exports/a.csv:12 (net"
             + " 0.45), exports/a.csv:13 (net 0.55) and more.",
         ENGLISH.message(first.orElseThrow()));

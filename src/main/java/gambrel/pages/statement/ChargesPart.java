@@ -107,6 +107,11 @@ final class ChargesPart extends StatementPart {
             all -> {
               boolean credit = all.due().compareTo(Money.ZERO) < 0;
               var sum = credit ? Money.ZERO.minus(all.due()) : all.due();
+              if (!credit && money.due().equals(Money.ZERO) && all.other().equals(Money.ZERO)) {
+                var owing = all.without(body.id()).stream().map(other -> other.money().due());
+                long number = owing.filter(due -> !due.equals(Money.ZERO)).count();
+                return wording.counted("owe.only", number, formats.money(sum));
+              }
               return say(credit ? "owe.all.credit" : "owe.all", others(all), formats.money(sum));
             });
   }
@@ -203,7 +208,8 @@ final class ChargesPart extends StatementPart {
   }
 
   private String taxLabel(BigDecimal rate, Bill.Part part) {
-    return say("charges.tax", taxName(), formats.percent(rate), formats.bareMoney(part.net()));
+    String key = isSharer() ? "charges.tax.shared" : "charges.tax";
+    return say(key, taxName(), formats.percent(rate), formats.bareMoney(part.net()));
   }
 
   /** Payments and the amount due. */

@@ -110,7 +110,7 @@ final class KeepingPart extends StatementPart {
       cautions.add(say("caution.raw"));
       cautions.add(say("caution.sale." + settings.region().id()));
     }
-    cautions.add(say("caution.label"));
+    cautions.add(say("caution.label." + settings.region().id()));
     return cautions;
   }
 }

@@ -78,7 +78,8 @@ class LayoutsToLedgerTest {
                 + "2;2026-07-01T09:00;B1;71;1,5\n");
     assertEquals(
         List.of(
-            "number-bad: \"1.250 (no number with the decimal mark ,)\" in column net is no number.",
+            "number-bad: \"1.250 (not a number with the decimal mark ,)\" in column net is not"
+                + " a number.",
             "time-bad: \"2026-07-01T09:00 (not by the layout's pattern)\" is no time like"
                 + " 2026-07-31T14:05."),
         setAside(ledger()));

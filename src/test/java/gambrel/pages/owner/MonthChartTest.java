@@ -37,7 +37,7 @@ class MonthChartTest {
     assertEquals(List.of(), charts(july));
     assertEquals(
         "Beef has 19 bodies chilled in the twelve months before: a chart of the chiller needs 20."
-            + " Every body stands in the list at the end.",
+            + " Every body is in the list at the end.",
         SmallShop.remarks(july, "What beef lost").get(1));
   }
 

@@ -85,7 +85,7 @@ class MonthFiguresTest {
     var month = shop.summary("2026-07", LATER);
     assertEquals(
         List.of("2.0", "3.0", "4.0"),
-        Stream.of(CHILL, "The shop's own bodies, in the chiller", SHARED)
+        Stream.of(CHILL, "The shop’s own bodies, in the chiller", SHARED)
             .map(title -> row(month, title).get(1))
             .toList());
   }

@@ -131,7 +131,7 @@ class MorningSheetTest {
   @Test
   void whatIsSaidTwiceInTheSameWordsIsOneThingToDo() {
     assertEquals(
-        List.of("codes.csv has no code 5. The same of 2 rows; the first is shown."),
+        List.of("codes.csv has no code 5. The same for 2 rows; the first is shown."),
         messages(sheet(List.of(code("5", 4), code("5", 8)))));
   }
 
@@ -262,7 +262,7 @@ class MorningSheetTest {
     issued.add(statement("c-bob", "B1", 1, 4_000, 0));
     var over = sheet(shop.at(NOW), issued, List.of(), List.of(), false);
     assertEquals(full.ring().issued(), over.ring().issued());
-    assertEquals("1 statement more stands in data/statements.csv.", over.ring().issuedMore());
+    assertEquals("1 more statement is in data/statements.csv.", over.ring().issuedMore());
     assertEquals("301 statements were issued.", over.story().get(1));
   }
 
@@ -278,8 +278,7 @@ class MorningSheetTest {
     var ring = sheet(shop.at(NOW), issued, List.of(), List.of(), true).ring();
     assertEquals(List.of("Ann Lowry"), ring.issued().stream().map(Issued::customer).toList());
     assertEquals(
-        "1 statement more is of a body cut earlier; it stands in data/statements.csv.",
-        ring.issuedMore());
+        "1 more statement is of a body cut earlier: see data/statements.csv.", ring.issuedMore());
     assertEquals(
         2, sheet(shop.at(NOW), issued, List.of(), List.of(), false).ring().issued().size());
   }
@@ -296,7 +295,7 @@ class MorningSheetTest {
     var sheet = sheet(shop.at("2026-09-15T02:00:00Z"), List.of(), List.of(), List.of(), false);
     assertEquals(300, sheet.waits().get(0).items().size());
     assertEquals(
-        "2 things more stand in data/bodies.csv or data/notices.csv.", sheet.waits().get(0).more());
+        "2 more things are in data/bodies.csv or data/notices.csv.", sheet.waits().get(0).more());
     assertTrue(sheet.story().get(0).startsWith("302 bodies wait for you."), sheet.story().get(0));
   }
 

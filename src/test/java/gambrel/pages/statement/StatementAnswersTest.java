@@ -33,7 +33,7 @@ class StatementAnswersTest {
     assertEquals("Beef, steer", view.heading());
     assertEquals(
         List.of(
-            new Fact("Ear tag or brand", "Blue 7"),
+            new Fact("Ear tag or mark", "Blue 7"),
             new Fact("Killed", "2 March 2026"),
             new Fact("Our number", "B1"),
             new Fact("Hung", "3 days")),

@@ -126,7 +126,7 @@ class StatementKindsTest {
         answer(view, "why"));
     var boxes = view.boxes().orElseThrow();
     assertEquals("Your half", boxes.title());
-    assertEquals("Packs, whole", boxes.packs());
+    assertEquals("Packs in all", boxes.packs());
     assertEquals(
         List.of("Rump steak | 1 | 5.00", "Mince | 2 | 30.00", "Dog bones | 1 | 3.00"),
         lines(boxes));
@@ -236,7 +236,7 @@ class StatementKindsTest {
     var view = shop.statement("B1", "c-ann");
     assertEquals(
         List.of(
-            "Yes, but for what is named here.",
+            "All but what is named here.",
             "Beef mince: made together with meat of one other animal, and shared by the meat"
                 + " that went in."),
         answer(view, "mine"));

@@ -121,7 +121,7 @@ class StatementMoneyTest {
             .add("payments.csv", "c-ann,B1,2026-03-04,100")
             .steer()
             .statement("B1", "c-ann");
-    assertEquals("Nothing for this one: it is paid in full.", answer(view, "owe").get(0));
+    assertEquals("Nothing on this statement: it is paid in full.", answer(view, "owe").get(0));
   }
 
   /** A shop in Australia that prints its tax number, and when and how to pay. */
@@ -170,7 +170,8 @@ class StatementMoneyTest {
   void ofWhichNothingIsDueSaysNotHowToPay() {
     var view = numbered(withTerms().add("payments.csv", "c-ann,B1,2026-03-04,110"));
     assertEquals(
-        List.of("Nothing for this one: it is paid in full.", "You have paid $110.00. Thank you."),
+        List.of(
+            "Nothing on this statement: it is paid in full.", "You have paid $110.00. Thank you."),
         answer(view, "owe"));
   }
 
@@ -198,6 +199,28 @@ class StatementMoneyTest {
         "With 1 other statement ($20.00), other payments (-$5.00) you owe us $125.00 in all.",
         owed(account(2000, 500)).get(2));
     assertEquals(2, owed(account(0, 0)).size());
+  }
+
+  @Test
+  void saysOnceWhatIsOwedOnOtherStatementsAlone() {
+    var shop = withTerms().add("payments.csv", "c-ann,B1,2026-03-04,110");
+    var planned = shop.planned("B1", "c-ann", Optional.empty()).numbered(17);
+    var paid = new CustomerMoney(new Money(10_000), new Money(1000), new Money(11_000));
+    var there = new CustomerMoney(new Money(2000), Money.ZERO, Money.ZERO);
+    var day = LocalDate.parse("2026-03-01");
+    var account =
+        new CustomerAccount(
+            "c-ann",
+            List.of(
+                new CustomerAccount.Statement("B1", day, paid),
+                new CustomerAccount.Statement("B0", day, there)),
+            Money.ZERO);
+    assertEquals(
+        List.of(
+            "Nothing on this statement: it is paid in full.",
+            "You have paid $110.00. Thank you.",
+            "You owe us $20.00 on 1 other statement."),
+        answer(shop.statement(planned.owing(account), Optional.of(List.of())), "owe"));
   }
 
   @Test

@@ -63,7 +63,7 @@ public final class ManyStatements {
     sample.charges = charges();
     return sample
         .keeping("4 °C", "−18 °C", "steaks", "roasts", "mince", "sausage")
-        .caution("caution.sale.au", "caution.raw", "caution.label")
+        .caution("caution.sale.au", "caution.raw", "caution.label.au")
         .view();
   }
 

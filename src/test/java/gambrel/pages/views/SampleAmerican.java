@@ -62,6 +62,6 @@ final class SampleAmerican {
             w.say("caution.cattle.us")));
     sample.boxes = cuts.view("lb", null);
     sample.keeping("40 °F", "0 °F", "steaks", "roasts", "mince");
-    return sample.caution("caution.sale.us", "caution.label", "caution.raw").view();
+    return sample.caution("caution.sale.us", "caution.label.us", "caution.raw").view();
   }
 }

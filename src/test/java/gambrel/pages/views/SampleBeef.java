@@ -43,7 +43,7 @@ final class SampleBeef {
     sample.charges = steerCharges();
     return sample
         .keeping("4 °C", "−18 °C", "steaks", "roasts", "mince", "sausage", "offal")
-        .caution("caution.sale.au", "caution.label", "caution.raw");
+        .caution("caution.sale.au", "caution.label.au", "caution.raw");
   }
 
   private static void steerAnswers(SampleStatement sample, SampleCuts cuts) {

@@ -79,7 +79,7 @@ final class SampleLamb {
             List.of(W.say("charges.part")));
     return sample
         .keeping("4 °C", "−18 °C", "chops", "roasts", "mince", "offal")
-        .caution("caution.sale.au", "caution.label", "caution.raw")
+        .caution("caution.sale.au", "caution.label.au", "caution.raw")
         .view();
   }
 
@@ -129,6 +129,6 @@ final class SampleLamb {
                                     new CutsView.Row(W.say("boxes.whole"), "", "", "21.6"))))))),
             Optional.empty(),
             List.of());
-    return sample.caution("caution.label").view();
+    return sample.caution("caution.label.au").view();
   }
 }

@@ -90,7 +90,7 @@ final class SamplePork {
             List.of());
     return sample
         .keeping("4 °C", "−18 °C", "chops", "roasts", "mince")
-        .caution("caution.sale.au", "caution.label", "caution.raw")
+        .caution("caution.sale.au", "caution.label.au", "caution.raw")
         .view();
   }
 }

@@ -77,6 +77,6 @@ final class SampleRare {
     sample.answer(
         "packs", W.count("packs.lead.all", cuts.packs(), "" + cuts.packs(), cuts.weight() + " kg"));
     sample.boxes = cuts.view("kg", null);
-    return sample.caution("caution.label").view();
+    return sample.caution("caution.label.au").view();
   }
 }

@@ -35,7 +35,7 @@ class FindingWordsTest {
     assertEquals(
         "From 9 March 2026 on, 8 beef bodies lost 3.00% in the chiller, against 2.00% of like"
             + " bodies in the twelve months before (40 bodies). More than usual: 3.2\u00a0kg on"
-            + " customers' bodies and 1.1\u00a0kg on the shop's own.",
+            + " customers’ bodies and 1.1\u00a0kg on the shop’s own.",
         seen(Map.of(Ownership.OWN, 1_100, Ownership.CUSTOMERS, 3_200)));
   }
 
@@ -43,7 +43,7 @@ class FindingWordsTest {
   void leavesOutWhoHasNoBody() {
     String seen = seen(Map.of(Ownership.OWN, 1_100));
     assertEquals(
-        "More than usual: 1.1\u00a0kg on the shop's own.", seen.substring(seen.indexOf("More")));
+        "More than usual: 1.1\u00a0kg on the shop’s own.", seen.substring(seen.indexOf("More")));
   }
 
   @Test
@@ -51,7 +51,7 @@ class FindingWordsTest {
     String seen =
         seen(Map.of(Ownership.OWN, 1_100, Ownership.CUSTOMERS, 3_200, Ownership.SHARED, 500));
     assertEquals(
-        "More than usual: 3.2\u00a0kg on customers' bodies, 1.1\u00a0kg on the shop's own and"
+        "More than usual: 3.2\u00a0kg on customers’ bodies, 1.1\u00a0kg on the shop’s own and"
             + " 0.5\u00a0kg on shared bodies.",
         seen.substring(seen.indexOf("More")));
   }
@@ -95,7 +95,7 @@ class FindingWordsTest {
             "scales", names("bench1", "bench2", "rail"));
     assertEquals(
         "From 9 March 2026 on, more came out of 8 beef bodies than went in, 2.0\u00a0kg on the"
-            + " shop's own over the usual (40 bodies in twelve months): bench1, bench2 or rail"
+            + " shop’s own over the usual (40 bodies in twelve months): bench1, bench2 or rail"
             + " reads wrong.",
         words.seen(Finding.likely(Finding.Kind.SCALE, "gain", List.of(), evidence, List.of())));
   }
@@ -117,14 +117,22 @@ class FindingWordsTest {
             "",
             List.of(),
             Map.of(
-                "since", new Evidence.Day(LocalDate.of(2026, 3, 9)),
-                "bodies", new Evidence.Count(8),
-                "species", new Evidence.Kind(Species.BEEF),
-                "loss", new Evidence.Percent(BigFraction.of(3), 2),
-                "usual", new Evidence.Percent(BigFraction.of(2), 2),
-                "bodies_before", new Evidence.Count(40),
-                "weight", new Evidence.Borne(weights),
-                name, more),
+                "since",
+                new Evidence.Day(LocalDate.of(2026, 3, 9)),
+                "bodies",
+                new Evidence.Count(8),
+                "species",
+                new Evidence.Kind(Species.BEEF),
+                "loss",
+                new Evidence.Percent(BigFraction.of(3), 2),
+                "usual",
+                new Evidence.Percent(BigFraction.of(2), 2),
+                "bodies_before",
+                new Evidence.Count(40),
+                "weight",
+                new Evidence.Borne(weights),
+                name,
+                more),
             List.of()));
   }
 }
