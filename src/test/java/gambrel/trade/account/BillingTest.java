@@ -348,4 +348,33 @@ class BillingTest extends FiguresTest {
     bill("h,Kill,head,100,,,,,,,,,,,", "l,Live,live,1,,,,,,B1,,,,,");
     assertEquals(Optional.of(cents(10000)), new Billing(night().shop()).asked(balance(), day));
   }
+
+  @Test
+  void salesAndCreditsAreApart() {
+    var bill = bill("h,Kill,head,100,,,,,,,,,10,,", "s,Hide,head,-22,,,,,,,,,,,");
+    assertEquals(cents(10000), bill.sales().net("ann"));
+    assertEquals(cents(-2200), bill.credits().net("ann"));
+    assertEquals(cents(7800), bill.net("ann"));
+  }
+
+  @Test
+  void chargesAddUpByTheirRateOfTax() {
+    var rates =
+        bill(
+                "h,Kill,head,100,,,,,,,,,10,,",
+                "p,Packs,pack,1,,,,,,,,,10.0,,",
+                "c,Cards,head,3,,,,,,,,,0,,",
+                "n,Nothing,tub,3,,,,,,,,,5,,")
+            .byRate("ann");
+    assertEquals(List.of("0", "10"), rates.keySet().stream().map(r -> r.toPlainString()).toList());
+    assertEquals(cents(300), rates.get(rates.firstKey()).net());
+    assertEquals(cents(10200), rates.get(rates.lastKey()).net());
+    assertEquals(cents(1020), rates.get(rates.lastKey()).tax());
+  }
+
+  @Test
+  void thereAreNoRatesWhereNothingIsTaxed() {
+    assertEquals(0, bill("h,Kill,head,100,,,,,,,,,,,").byRate("ann").size());
+    assertEquals(0, bill("h,Kill,head,100,,,,,,,,,0,,").byRate("ann").size());
+  }
 }
