@@ -8,8 +8,8 @@ import java.util.Map;
 import java.util.stream.IntStream;
 
 /**
- * Names beside the points of a chart: none touches another, or a named point, and
- * none is nearer to another's point than to its own.
+ * Names beside the points of a chart: none touches another, or a named point, and none is nearer to
+ * another's point than to its own.
  */
 final class ChartNames {
   /** The height of a line of text, and the width of a letter. */
