@@ -13,8 +13,8 @@ import org.junit.jupiter.api.io.TempDir;
 
 class MonthFiguresTest {
   private static final String LATER = "2026-09-15T02:00:00Z";
-  private static final String CHILL = "Customers' bodies, in the chiller";
-  private static final String BENCH = "Customers' bodies, on the bench";
+  private static final String CHILL = "Customers’ bodies, in the chiller";
+  private static final String BENCH = "Customers’ bodies, on the bench";
   private static final String SHARED = "Bodies shared by customers and the shop, in the chiller";
 
   @TempDir private Path folder;
@@ -95,8 +95,8 @@ class MonthFiguresTest {
     shop.beef("B1", "2026-07-06", "c-ann").hung("B1", "2026-07-06", "300", "290");
     shop.row("rail", "2026-07-16T08:00", "B1", "aged", "284.2");
     var july = shop.summary("2026-07", LATER);
-    assertEquals(List.of("2.0", "of 1"), lost(july, "Customers' bodies, while hanging"));
-    assertEquals("5.8", row(july, "Customers' bodies, while hanging").get(1));
+    assertEquals(List.of("2.0", "of 1"), lost(july, "Customers’ bodies, while hanging"));
+    assertEquals("5.8", row(july, "Customers’ bodies, while hanging").get(1));
   }
 
   @Test
@@ -134,7 +134,7 @@ class MonthFiguresTest {
         first.counted());
     assertEquals("204.0\u00a0kg", first.kilos().get(0).rows().get(0).weight());
     assertEquals(
-        List.of("Customers' bodies", "1", "204.0", "198.0", "156.0"),
+        List.of("Customers’ bodies", "1", "204.0", "198.0", "156.0"),
         first.sums().get(0).rows().get(0).texts());
     assertEquals(
         List.of("Bodies", "First weighed, kg", "Weight into the boning room, kg", "Take-home, kg"),
@@ -201,7 +201,7 @@ class MonthFiguresTest {
     var month = shop.summary("2026-07", LATER);
     assertEquals("Left whole", month.first().kilos().get(0).rows().get(2).label());
     assertEquals(
-        List.of("Customers' bodies", "1", "21.0", "20.5"), SmallShop.rows(month, "sums").get(0));
+        List.of("Customers’ bodies", "1", "21.0", "20.5"), SmallShop.rows(month, "sums").get(0));
     assertEquals("20.5", only(month).get(7));
     assertEquals("lamb, left whole", only(month).get(2));
   }

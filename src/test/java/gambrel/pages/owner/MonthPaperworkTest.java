@@ -156,7 +156,7 @@ class MonthPaperworkTest {
   void weightsOfAMonthAddUpWhatBelongsToIt() {
     var july = summary("2026-07", SmallShop.NOTHING_ISSUED);
     assertEquals(
-        List.of(List.of("Customers' bodies", "1", "204.0", "200.0", "156.0")),
+        List.of(List.of("Customers’ bodies", "1", "204.0", "200.0", "156.0")),
         SmallShop.rows(july, "sums"));
   }
 

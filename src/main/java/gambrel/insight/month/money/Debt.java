@@ -71,7 +71,7 @@ public record Debt(RegisterRow statement, LocalDate since, Money due) {
             oldest ->
                 Finding.certain(
                     Finding.Kind.UNPAID,
-                    late.size() == 1 ? "one" : "many",
+                    late.size() == 1 ? "one" : customers(late).size() == 1 ? "customer" : "many",
                     late.stream().map(debt -> debt.statement().body()).distinct().toList(),
                     Map.of(
                         "customers", new Evidence.Names(customers(late)),
