@@ -125,10 +125,13 @@ public record ChangeFindings(MonthRecords records) {
     var scales = new Evidence.Names(List.copyOf(one.names()));
     double change = one.effect().mean() * exposure(one);
     boolean rail = one.changes(Measure.CHILL) || exposure(one) < 0;
+    boolean single = scales.values().size() == 1;
     String variant =
-        scales.values().size() == 1 || change > 0
+        single || rail && change > 0
             ? rail ? "rail" : one.isMore() ? "light" : "heavy"
-            : told(one) == Measure.CHILL ? "chill" : mean(one) < 0 ? "gain" : "balance";
+            : told(one) == Measure.CHILL
+                ? "chill"
+                : change > 0 ? "either" : mean(one) < 0 ? "gain" : "balance";
     return finding(Finding.Kind.SCALE, variant, one, Map.of("scales", scales));
   }
 
