@@ -253,12 +253,17 @@ class UnreadRowsTest extends SceneTest {
     assertEquals(waiting, waiting());
   }
 
+  /** A tub of B1 is in M1; one of B2, whose correction cannot be read, is in {@code batch}. */
+  private void correctTheSecondTub(String batch) {
+    scene.set("bins=partly").file("batches.csv", "batch,due", "M1,2026-05-01", "M2,2026-05-01");
+    scene.weigh("05T12:00 B1 tub trim 0.1 batch=M1 ticket=80");
+    scene.weigh("05T12:01 B2 tub trim 0.1 batch=" + batch + " ticket=81");
+    scene.add("corrections.csv", "bench,81,,net,1O,Eve,2026-06-31,typo");
+  }
+
   @Test
   void aCorrectionOfATubHoldsAllBodiesOfItsBatch() {
-    scene.set("bins=partly").file("batches.csv", "batch,due", "M1,2026-05-01");
-    scene.weigh("05T12:00 B1 tub trim 0.1 batch=M1 ticket=80");
-    scene.weigh("05T12:01 B2 tub trim 0.1 batch=M1 ticket=81");
-    scene.add("corrections.csv", "bench,81,,net,1O,Eve,2026-06-31,typo");
+    correctTheSecondTub("M1");
     assertEquals("both", waiting());
   }
 
@@ -305,10 +310,7 @@ class UnreadRowsTest extends SceneTest {
 
   @Test
   void aCorrectionOfATubHoldsNoBodyOfAnotherBatch() {
-    scene.set("bins=partly").file("batches.csv", "batch,due", "M1,2026-05-01", "M2,2026-05-01");
-    scene.weigh("05T12:00 B1 tub trim 0.1 batch=M1 ticket=80");
-    scene.weigh("05T12:01 B2 tub trim 0.1 batch=M2 ticket=81");
-    scene.add("corrections.csv", "bench,81,,net,1O,Eve,2026-06-31,typo");
+    correctTheSecondTub("M2");
     assertEquals("B2", waiting());
   }
 

@@ -23,7 +23,8 @@ final class CancelledBefore {
    * customer, and is not voided yet. If there is no such row it stays as it is.
    */
   static List<ExportRow> in(List<ExportRow> rows, Layout layout) {
-    if (!layout.negativesVoid() && !layout.voidsBefore()) {
+    boolean voidsBefore = layout.voids(Layout.Voided.BEFORE);
+    if (!layout.negativesVoid() && !voidsBefore) {
       return rows;
     }
     var standing = new HashMap<String, Deque<ExportRow>>();
@@ -34,8 +35,7 @@ final class CancelledBefore {
               .orElse(BigDecimal.ZERO);
       var alike = standing.computeIfAbsent(key(row, weight.abs()), key -> new ArrayDeque<>());
       boolean isVoid = row.get(Field.STATUS).equalsIgnoreCase("void");
-      boolean cancels =
-          layout.negativesVoid() && weight.signum() < 0 || layout.voidsBefore() && isVoid;
+      boolean cancels = layout.negativesVoid() && weight.signum() < 0 || voidsBefore && isVoid;
       if (weight.signum() > 0 && !isVoid) {
         alike.push(row);
       }

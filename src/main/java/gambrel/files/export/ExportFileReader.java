@@ -102,7 +102,7 @@ final class ExportFileReader {
     var known =
         read.stream().filter(row -> !layout.headerRepeated() || !row.raw().equals(top)).toList();
     var rows = CancelledBefore.in(known, layout);
-    var file = new ExportFile(path, rows, 0, layout.cancelled().equals(Optional.of("own")));
+    var file = new ExportFile(path, rows, 0, layout.voids(Layout.Voided.OWN));
     if (!rows.isEmpty() && rows.stream().allMatch(ExportFileReader::isUndecoded)) {
       notices.add(unlike(header, rows.get(0).broken().orElseThrow()));
       return file.withoutRows();

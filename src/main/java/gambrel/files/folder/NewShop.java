@@ -61,7 +61,7 @@ public final class NewShop {
     return region;
   }
 
-  /** What to do next in a new shop, step by step; SHOP stands for its folder. */
+  /** What to do next in a new shop, step by step. The word SHOP is to be replaced by its folder. */
   public static String steps() {
     return text("steps.txt");
   }

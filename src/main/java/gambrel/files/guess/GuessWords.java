@@ -97,7 +97,7 @@ final class GuessWords {
     return WORDS.get(key).contains(word);
   }
 
-  /** The unit of weight that a word, maybe in brackets, stands for, as a layout writes it. */
+  /** The unit of weight that a word means, as a layout writes it. The word may be in brackets. */
   static Optional<String> unit(String word) {
     String plain = word.toLowerCase(Locale.ROOT).replaceAll("^[(\\[]|[)\\].]$", "");
     return Stream.of("kg", "g", "lb", "oz").filter(u -> isIn("unit." + u, plain)).findFirst();

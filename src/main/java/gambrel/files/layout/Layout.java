@@ -3,6 +3,7 @@ package gambrel.files.layout;
 import gambrel.files.csv.Header;
 import gambrel.files.csv.NameComparison;
 import gambrel.files.csv.TextForm;
+import gambrel.trade.measure.FileWord;
 import gambrel.trade.measure.WeightUnit;
 import gambrel.trade.notice.Place;
 import gambrel.trade.rows.Field;
@@ -35,8 +36,8 @@ import java.util.stream.Stream;
  *     folder's name
  * @param unit the unit of rows that name none, if the layout gives it
  * @param negativesVoid whether a weight below zero cancels the row with that weight before it
- * @param cancelled {@code before} if a void row cancels the nearest equal row before it, {@code
- *     own} if its own ticket; empty, which means that, too, if the layout says neither
+ * @param voided what a void row cancels; empty if the layout does not say, which means its own
+ *     ticket
  * @param dateInName finds the date in a file's path for rows without a date, if the layout takes it
  *     from there
  * @param headerRepeated whether a line like the header is no row
@@ -52,7 +53,7 @@ public record Layout(
     Set<String> elsewhere,
     Optional<WeightUnit> unit,
     boolean negativesVoid,
-    Optional<String> cancelled,
+    Optional<Voided> voided,
     Function<String, Optional<String>> dateInName,
     boolean headerRepeated,
     Function<Map<String, String>, TranslatedRow> translation) {
@@ -118,9 +119,17 @@ public record Layout(
     return Stream.of(groups).map(group -> List.of(group.split(" "))).toList();
   }
 
-  /** Whether a void row cancels the nearest equal row before it. */
-  public boolean voidsBefore() {
-    return cancelled.equals(Optional.of("before"));
+  /** What a void row cancels. */
+  public enum Voided implements FileWord {
+    /** The nearest equal row before it. */
+    BEFORE,
+    /** Its own ticket. */
+    OWN
+  }
+
+  /** Whether the layout says that a void row cancels this. */
+  public boolean voids(Voided what) {
+    return voided.equals(Optional.of(what));
   }
 
   /** Whether a column is given by its number. */

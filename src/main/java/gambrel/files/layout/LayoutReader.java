@@ -121,7 +121,7 @@ final class LayoutReader {
         elsewhere,
         unit,
         file.get("negative", LayoutTypes::negative).isPresent(),
-        file.get("void", LayoutTypes::cancelled),
+        file.get("void", LayoutTypes::voided),
         dateInName ? path -> dateIn(path, time.date()) : path -> Optional.empty(),
         isHeaderRepeated(),
         translation::translate);

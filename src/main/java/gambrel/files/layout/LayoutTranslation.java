@@ -24,8 +24,8 @@ import java.util.stream.Stream;
  * before the barcode, the barcode before a constant.
  *
  * @param omitted the text that is left out of cells, by column
- * @param values own values by column and foreign value; where both end in {@code *} it stands for
- *     any further text
+ * @param values own values by column and foreign value; where both end in {@code *} any further
+ *     text is kept
  * @param constants the texts for blank cells by column
  * @param weights reads weights and numbers
  * @param unit the unit of weights for which nothing else names one

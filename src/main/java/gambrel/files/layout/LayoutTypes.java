@@ -3,6 +3,7 @@ package gambrel.files.layout;
 import gambrel.files.csv.BadCell;
 import gambrel.files.csv.Dates;
 import gambrel.files.csv.TextForm;
+import gambrel.trade.measure.FileWord;
 import gambrel.trade.measure.WeightUnit;
 import gambrel.trade.notice.Phrase;
 import java.nio.charset.Charset;
@@ -88,10 +89,9 @@ public final class LayoutTypes {
     return BadCell.unless("NOT_NEGATIVE", text, "void"::equalsIgnoreCase);
   }
 
-  /** Which weighing a void row cancels: {@code before} or {@code own}. */
-  static String cancelled(String text) {
-    return BadCell.unless(
-        "NOT_VOID", text.toLowerCase(Locale.ROOT), List.of("before", "own")::contains);
+  /** What a void row cancels: {@code before} or {@code own}. */
+  static Layout.Voided voided(String text) {
+    return FileWord.find(Layout.Voided.class, text).orElseThrow(() -> new BadCell("NOT_VOID"));
   }
 
   /** A calendar with years of its own; there is one word. */

@@ -73,7 +73,7 @@ public record Billing(Shop shop) {
    */
   public List<Weighing> notCharged(BodyBalance balance) {
     var tubs = tubs(balance, false);
-    return balance.body().owners().keySet().equals(Set.of(Customer.SHOP))
+    return isShops(balance.body().owners())
         ? List.of()
         : shop.charges().stream()
             .filter(charge -> charge.basis() == Charge.Basis.TUB)
@@ -84,6 +84,11 @@ public record Billing(Shop shop) {
             .toList();
   }
 
+  /** Whether nobody but the shop owns a body, so that nothing is charged. */
+  private static boolean isShops(Map<String, BigFraction> owners) {
+    return owners.keySet().equals(Set.of(Customer.SHOP));
+  }
+
   private static List<Weighing> tubs(BodyBalance balance, boolean inBatch) {
     var tubs = balance.weighings().of(Step.TUB).stream();
     return tubs.filter(tub -> tub.inBatch() == inBatch).toList();
@@ -91,9 +96,7 @@ public record Billing(Shop shop) {
 
   private Bill bill(BodyBalance balance, Optional<LocalDate> date, Optional<Integer> daysHung) {
     var owners = balance.body().owners();
-    return owners.keySet().equals(Set.of(Customer.SHOP))
-        ? Bill.NONE
-        : bill(balance, date, daysHung, owners);
+    return isShops(owners) ? Bill.NONE : bill(balance, date, daysHung, owners);
   }
 
   private Bill bill(

@@ -44,10 +44,6 @@ public record Foods(BigDecimal fridge, BigDecimal freezer, List<Food> all) {
     public Food {
       species = Set.copyOf(species);
     }
-
-    private boolean covers(Species other) {
-      return species.contains(other);
-    }
   }
 
   /** A span of days or months, both ends included; they are equal for one published number. */
@@ -62,7 +58,8 @@ public record Foods(BigDecimal fridge, BigDecimal freezer, List<Food> all) {
     return tree.find(item)
         .filter(i -> i.kind() == Kind.MEAT || i.kind() == Kind.TRIM || i.kind() == Kind.OFFAL)
         .flatMap(i -> i.facts().food().or(() -> ofKind(i.kind())).or(() -> tree.facts(item).food()))
-        .flatMap(id -> find(food -> food.id().equals(id) && food.covers(tree.species())));
+        .flatMap(
+            id -> find(food -> food.id().equals(id) && food.species().contains(tree.species())));
   }
 
   private Optional<String> ofKind(Kind kind) {

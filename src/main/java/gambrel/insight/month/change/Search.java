@@ -18,11 +18,11 @@ import java.util.stream.Stream;
  * The search for the explanation that covers most of what changed in some figures. Every suspect is
  * tried from the first day of the month before, and from every week of the month on. The rate of
  * false alarms is divided among all tests that differ (Bonferroni). What explains most has the
- * largest t. A thing that all bodies have in common is preferred to another that as many have, such
- * as a scale, unless that fits better by odds of ten to one: by 4.6 in the square of t, which is
- * twice the logarithm of the ratio of likelihoods; or a scale of fewer bodies fits as well. The
- * same odds, of whatever was tried, are asked before one of several scales is told alone. The day
- * is then the one of the month that fits best.
+ * largest t. If a change of all bodies and a scale that weighed all of them both explain it, the
+ * change of all is preferred, unless the scale fits better by odds of ten to one, or a scale that
+ * weighed fewer bodies fits as well. These odds are 4.6 in the square of t, which is twice the
+ * logarithm of the ratio of likelihoods. A scale is named alone only if it fits better than every
+ * other scale by the same odds. The day is the one of the month that fits best.
  *
  * @param series the figures
  * @param first the first day of the month

@@ -70,7 +70,7 @@ public record BodyGroup(
       return id;
     }
 
-    /** Where and when a loss arose, by which the bodies of all owners are told together. */
+    /** The places and days of a loss. Their figures are of the bodies of all owners. */
     public static List<Split> places(BodyFigure loss) {
       return switch (loss) {
         case CHILL -> List.of(KILLED, CHILLER, HUNG_SCALE);

@@ -145,8 +145,8 @@ public record MonthBody(
   }
 
   /**
-   * Whether figures and comparisons count it. A body that is held, in a batch that is still open,
-   * or released with a known fault is told by name instead.
+   * Whether figures and comparisons count it. The page names a body that is held, in a batch that
+   * is still open, or released with a known fault instead.
    */
   public boolean isCounted() {
     return state() != State.HELD && isCharted();

@@ -38,7 +38,7 @@ public final class MonthAccounts {
    * @param to the greatest; {@link Integer#MAX_VALUE} if there is none
    */
   public record Age(int from, int to) implements MonthFigure.Group {
-    /** The ages by which debts are told. */
+    /** The ages by which debts are added up. */
     public static final List<Age> ALL =
         List.of(new Age(0, 30), new Age(31, 60), new Age(61, 90), new Age(91, Integer.MAX_VALUE));
 

@@ -28,7 +28,9 @@ final class RingPart {
 
   private static final int MOST_OWING = 3;
 
-  /** A first night issues all statements at once; those of bodies weighed last in it are told. */
+  /**
+   * A first night issues all statements at once. The sheet lists bodies weighed in these last days.
+   */
   private static final int DAYS_OF_FIRST_NIGHT = 7;
 
   private final Night night;
