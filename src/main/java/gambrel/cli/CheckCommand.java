@@ -8,34 +8,32 @@ import gambrel.pages.owner.morning.NoticeGroups;
 import gambrel.trade.notice.Notice;
 import gambrel.trade.notice.NoticeWords;
 import java.io.IOException;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Future;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Option;
 
 /** Reads and computes as a run does, and prints the notices. */
-@Command(
-    name = "check",
-    mixinStandardHelpOptions = true,
-    versionProvider = GambrelCommand.Version.class,
-    description = "Reads and computes like run, prints the notices, publishes nothing.")
 final class CheckCommand extends ShopCommand {
   /** The most lines of advice about notices of one kind. */
   private static final int MOST_ADVICE = 20;
 
-  @Option(
-      names = "--preview",
-      paramLabel = "FILE",
-      description = "writes the statement of the body that was cut last, to look at the templates")
-  private Path preview;
+  private static final String PREVIEW = "preview";
+  private static final String BODY = "body";
+
+  CheckCommand() {
+    super("check", "Reads and computes like run, prints the notices, publishes nothing.");
+    option(PREVIEW, "FILE", "writes a statement to look at, of the body that was cut last");
+    option(BODY, "BODY", "whose statement the preview is instead");
+  }
 
   @Override
-  int work() throws RefusedException {
-    if (preview != null) {
-      refuseExports(preview);
+  int workOnShop() throws RefusedException {
+    var preview = pathOf(PREVIEW);
+    if (preview.isPresent()) {
+      refuseExports(preview.get());
+    } else if (has(BODY)) {
+      throw new BadUsage("--body goes with --preview.");
     }
     Reading reading;
     NightOutcome outcome;
@@ -44,14 +42,14 @@ final class CheckCommand extends ShopCommand {
       reading = read(progress);
       var shop = reading.inputs().shop();
       var today = reading.asOf().toLocalDate();
-      exports = OrderedParallel.begin(() -> ExportAssistant.lines(shop(), shop, today));
+      exports = OrderedParallel.begin(() -> ExportAssistant.lines(folder(), shop, today));
       outcome = reading.run().check(reports(), reading.asOf());
     }
     if (outcome instanceof NightOutcome.Done done) {
       try {
         print(done.report().notices(), OrderedParallel.result(exports));
-        if (preview != null) {
-          reading.run().preview(preview, done.report().night());
+        if (preview.isPresent()) {
+          reading.run().preview(preview.get(), done.report().night(), value(BODY));
         }
       } catch (IOException e) {
         return finish(NightOutcome.Stopped.failed(e, reports()));

@@ -7,21 +7,16 @@ import gambrel.pages.explain.Explanation;
 import gambrel.trade.reckoning.Night;
 import gambrel.trade.reckoning.Progress;
 import java.io.IOException;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Parameters;
 
 /** Prints how each figure of a body was computed, from which rows. */
-@Command(
-    name = "explain",
-    mixinStandardHelpOptions = true,
-    versionProvider = GambrelCommand.Version.class,
-    description = "Traces every figure of a body to file, line and ticket.")
 final class ExplainCommand extends ShopCommand {
-  @Parameters(index = "1", paramLabel = "BODY", description = "the body's id")
-  private String body;
+  ExplainCommand() {
+    super("explain", "Traces every figure of a body to file, line and ticket.");
+    takes("BODY", "the body's id");
+  }
 
   @Override
-  int work() throws RefusedException {
+  int workOnShop() throws RefusedException {
     var reading = read(Progress.NONE);
     Night night;
     try {
@@ -29,6 +24,7 @@ final class ExplainCommand extends ShopCommand {
     } catch (IOException e) {
       return finish(NightOutcome.Stopped.failed(e, reports()));
     }
+    var body = parameter(1).orElseThrow();
     var causes = LikelyCauses.of(night, reading.inputs().exports());
     var explanation = Explanation.of(night, causes, body);
     if (explanation.isEmpty()) {

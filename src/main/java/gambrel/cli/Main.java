@@ -4,9 +4,9 @@ import gambrel.night.Documents;
 import gambrel.night.PdfDocuments;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.Locale;
 import java.util.function.BooleanSupplier;
-import picocli.CommandLine;
 
 /** Starts the program. */
 public final class Main {
@@ -16,9 +16,9 @@ public final class Main {
   public static void main(String[] args) {
     // No digit or word follows the machine's language.
     Locale.setDefault(Locale.ROOT);
-    if (args.length > 1 && args[0].equals("run")) {
+    if (args.length > 1 && List.of("run", "check").contains(args[0])) {
       // Loading takes as long as reading the exports, and both can run at a time.
-      PdfDocuments.getReady();
+      PdfDocuments.getReady(args[0].equals("run"));
     }
     var out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
     var err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
@@ -39,22 +39,18 @@ public final class Main {
       PrintWriter out,
       PrintWriter err,
       String... args) {
-    var line = new CommandLine(new GambrelCommand(maker, isTerminal));
-    line.setCaseInsensitiveEnumValuesAllowed(true);
-    line.setOut(out);
-    line.setErr(err);
-    line.setExecutionExceptionHandler((problem, command, parsed) -> failed(err, problem));
-    int code = execute(line, err, args);
+    var program = new Program(maker, isTerminal, out, err);
+    int code = run(program, List.of(args));
     out.flush();
     err.flush();
     return code;
   }
 
-  private static int execute(CommandLine line, PrintWriter err, String... args) {
+  private static int run(Program program, List<String> words) {
     try {
-      return line.execute(args);
-    } catch (VirtualMachineError | LinkageError e) {
-      return failed(err, e);
+      return program.run(words);
+    } catch (RuntimeException | VirtualMachineError | LinkageError e) {
+      return failed(program.err(), e);
     }
   }
 

@@ -14,32 +14,24 @@ import java.time.DateTimeException;
 import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.List;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Option;
 
 /** Makes a night and publishes it. */
-@Command(
-    name = "run",
-    mixinStandardHelpOptions = true,
-    versionProvider = GambrelCommand.Version.class,
-    description = "Reads the shop folder, makes the night's documents and publishes them.")
 final class RunCommand extends ShopCommand {
-  @Option(
-      names = "--out",
-      paramLabel = "DIR",
-      description = "the output folder; default SHOP/reports")
-  private Path out;
+  private static final String MONTH = "month";
 
-  @Option(
-      names = "--month",
-      paramLabel = "YYYY-MM",
-      description = "a month to summarise, instead of every month that has a body; may be repeated")
-  private List<String> months = new ArrayList<>();
+  RunCommand() {
+    super("run", "Reads the shop folder, makes the night's documents and publishes them.");
+    option(OUT, "DIR", "the output folder; default SHOP/reports");
+    option(
+        MONTH,
+        "YYYY-MM",
+        "a month to summarise, instead of every month that has a body; may be repeated");
+  }
 
   @Override
-  int work() throws RefusedException {
+  int workOnShop() throws RefusedException {
     var wanted = months();
-    var root = out == null ? reports() : out;
+    var root = pathOf(OUT).orElse(reports());
     refuseExports(root);
     if (Files.exists(root) && !Files.isDirectory(root)) {
       throw new RefusedException(root + " is no folder");
@@ -58,7 +50,7 @@ final class RunCommand extends ShopCommand {
 
   private List<YearMonth> months() throws RefusedException {
     var wanted = new ArrayList<YearMonth>();
-    for (String month : months) {
+    for (String month : values(MONTH)) {
       try {
         wanted.add(YearMonth.parse(month));
       } catch (DateTimeException e) {

@@ -9,41 +9,28 @@ import gambrel.night.RefusedException;
 import gambrel.trade.notice.NoticeWords;
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.Optional;
 import javax.net.ssl.SSLSocketFactory;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Option;
 
 /** Mails issued statements. */
-@Command(
-    name = "send",
-    mixinStandardHelpOptions = true,
-    versionProvider = GambrelCommand.Version.class,
-    description = "Mails the statements that are issued and not yet sent.")
 final class SendCommand extends ShopCommand {
-  @Option(
-      names = "--out",
-      paramLabel = "DIR",
-      description = "the output folder; default SHOP/reports")
-  private Path out;
+  private static final String DRY_RUN = "dry-run";
+  private static final String AGAIN = "again";
+  private static final String ALL = "all";
 
-  @Option(
-      names = "--dry-run",
-      description = "writes the messages to DIR/outbox as .eml files, and contacts nobody")
-  private boolean dryRun;
-
-  @Option(
-      names = "--again",
-      paramLabel = "CUSTOMER/BODY",
-      description = "sends this statement, even if it was sent, was refused or is unsure")
-  private Optional<String> again;
-
-  @Option(names = "--all", description = "sends even more messages than most_at_once")
-  private boolean all;
+  SendCommand() {
+    super("send", "Mails the statements that are issued and not yet sent.");
+    option(OUT, "DIR", "the output folder; default SHOP/reports");
+    option(DRY_RUN, "", "writes the messages to DIR/outbox as .eml files, and contacts nobody");
+    option(
+        AGAIN,
+        "CUSTOMER/BODY",
+        "sends this statement, even if it was sent, was refused or is unsure");
+    option(ALL, "", "sends even more messages than most_at_once");
+  }
 
   @Override
-  int work() throws RefusedException {
-    var root = out == null ? shop().resolve("reports") : out;
+  int workOnShop() throws RefusedException {
+    var root = pathOf(OUT).orElse(reports());
     refuseExports(root);
     Reading reading;
     try (var progress = progress()) {
@@ -51,9 +38,9 @@ final class SendCommand extends ShopCommand {
     }
     var run = new MailRun(reading.inputs(), reading.documents(), Disk.SYSTEM);
     var outcome =
-        dryRun
-            ? run.dryRun(root, reading.asOf(), again)
-            : run.send(root, reading.asOf(), again, all, server(reading));
+        has(DRY_RUN)
+            ? run.dryRun(root, reading.asOf(), value(AGAIN))
+            : run.send(root, reading.asOf(), value(AGAIN), has(ALL), server(reading));
     if (outcome instanceof NightOutcome.Mailed mailed) {
       print(mailed, root);
     }
@@ -65,7 +52,7 @@ final class SendCommand extends ShopCommand {
     try {
       return new MailServer(
           settings,
-          MailPassword.read(shop(), settings, System::getenv),
+          MailPassword.read(folder(), settings, System::getenv),
           (SSLSocketFactory) SSLSocketFactory.getDefault(),
           MailServer.PATIENCE);
     } catch (IOException e) {
@@ -76,7 +63,7 @@ final class SendCommand extends ShopCommand {
   private void print(NightOutcome.Mailed mailed, Path root) {
     if (!isQuiet()) {
       int statements = mailed.sent().stream().mapToInt(letter -> letter.statements().size()).sum();
-      String done = dryRun ? "written to " + root.resolve("outbox") : "sent";
+      String done = has(DRY_RUN) ? "written to " + root.resolve("outbox") : "sent";
       out().printf("%d messages with %d statements %s%n", mailed.sent().size(), statements, done);
     }
     mailed

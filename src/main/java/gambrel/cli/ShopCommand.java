@@ -9,34 +9,28 @@ import gambrel.night.NightlyRun;
 import gambrel.night.RefusedException;
 import gambrel.trade.reckoning.Progress;
 import java.io.IOException;
-import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
-import java.util.concurrent.Callable;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
-import picocli.CommandLine.ParentCommand;
-import picocli.CommandLine.Spec;
 
 /** A command that reads a shop folder and computes its figures as a night does. */
-abstract class ShopCommand implements Callable<Integer> {
-  @Spec private CommandSpec spec;
-  @ParentCommand private GambrelCommand program;
+abstract class ShopCommand extends Command {
+  /** The option of the output folder, of commands that have it. */
+  static final String OUT = "out";
 
-  @Parameters(index = "0", paramLabel = "SHOP", description = "the shop folder")
-  private Path shop;
+  private static final String AS_OF = "as-of";
+  private static final String QUIET = "quiet";
 
-  @Option(
-      names = "--as-of",
-      paramLabel = "DATETIME",
-      description =
-          "the moment at which things stand, like 2026-07-31T02:00; the shop's zone unless it"
-              + " carries an offset; default now")
-  private String asOf;
-
-  @Option(names = "--quiet", description = "no progress and no closing lines")
-  private boolean quiet;
+  /** A command with a shop folder, a moment and {@code --quiet}. */
+  ShopCommand(String name, String does) {
+    super(name, does);
+    takes("SHOP", "the shop folder");
+    option(
+        AS_OF,
+        "DATETIME",
+        "the moment at which things stand, like 2026-07-31T02:00; the shop's zone unless it"
+            + " carries an offset; default now");
+    option(QUIET, "", "no progress and no closing lines");
+  }
 
   /**
    * A shop folder as it was read.
@@ -48,59 +42,49 @@ abstract class ShopCommand implements Callable<Integer> {
   record Reading(Inputs inputs, OffsetDateTime asOf, Documents documents, NightlyRun run) {}
 
   @Override
-  public final Integer call() {
+  final int work() {
     try {
-      return work();
+      return workOnShop();
     } catch (RefusedException e) {
       return finish(NightOutcome.Stopped.refused(e));
     }
   }
 
   /** Does the work of the command; returns the exit code. */
-  abstract int work() throws RefusedException;
-
-  final Path shop() {
-    return shop;
-  }
+  abstract int workOnShop() throws RefusedException;
 
   /** The output folder whose register counts where none is given. */
   final Path reports() {
-    return shop.resolve("reports");
+    return folder().resolve("reports");
   }
 
   final boolean isQuiet() {
-    return quiet;
-  }
-
-  final PrintWriter out() {
-    return spec.commandLine().getOut();
-  }
-
-  final PrintWriter err() {
-    return spec.commandLine().getErr();
+    return has(QUIET);
   }
 
   /** Begins a progress line; it has to be closed before anything is printed. */
   final ProgressLine progress() {
-    return ProgressLine.begin(err(), quiet ? () -> false : program.isTerminal);
+    return ProgressLine.begin(err(), isQuiet() ? () -> false : program().isTerminal());
   }
 
   /** Reads the shop folder. */
   final Reading read(Progress progress) throws RefusedException {
-    var inputs = Inputs.read(shop, progress);
+    var inputs = Inputs.read(folder(), progress);
     var settings = inputs.shop().settings();
     var zone = settings.zone();
-    var documents = program.maker.of(shop, settings);
+    var documents = program().maker().of(folder(), settings);
+    var asOf = value(AS_OF);
     return new Reading(
         inputs,
-        asOf == null ? AsOf.machine(zone) : AsOf.read(asOf, zone),
+        asOf.isEmpty() ? AsOf.machine(zone) : AsOf.read(asOf.get(), zone),
         documents,
         new NightlyRun(inputs, documents, Disk.SYSTEM, progress));
   }
 
   /** Refuses to write at or under the shop's exports, also by links and dots. */
   final void refuseExports(Path path) throws RefusedException {
-    if (real(path.toAbsolutePath()).startsWith(real(shop.resolve("exports").toAbsolutePath()))) {
+    if (real(path.toAbsolutePath())
+        .startsWith(real(folder().resolve("exports").toAbsolutePath()))) {
       throw new RefusedException(path + " lies in the shop's exports, which are never written to");
     }
   }

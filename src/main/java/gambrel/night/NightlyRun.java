@@ -108,21 +108,26 @@ public record NightlyRun(Inputs inputs, Documents documents, Disk disk, Progress
   }
 
   /**
-   * Writes the statement of the customer's body that was cut last, to look at the templates.
+   * Writes the statement of a customer's body, to look at the templates.
    *
-   * @throws RefusedException if no customer's body was cut, or a template cannot be used
+   * @param body the body's id; if empty, the one that was cut last
+   * @throws RefusedException if no such body of a customer was cut, or a template cannot be used
    */
-  public void preview(Path file, Night night) throws RefusedException, IOException {
+  public void preview(Path file, Night night, Optional<String> body)
+      throws RefusedException, IOException {
     var account =
         night.bodies().values().stream()
             .filter(a -> !a.customers().isEmpty() && a.balance().lastCut().isPresent())
+            .filter(a -> body.isEmpty() || a.body().id().equals(body.get()))
             .max(
                 Comparator.comparing(
                     a -> a.balance().lastCut().orElseThrow(), OffsetDateTime.timeLineOrder()))
             .orElseThrow(
                 () ->
                     new RefusedException(
-                        "no customer's body has been cut yet, so there is no preview"));
+                        body.map(id -> "no body " + id + " of a customer")
+                                .orElse("no customer's body")
+                            + " has been cut yet, so there is no preview"));
     var planned = new Planned(account.customers().get(0), account, Optional.empty(), false);
     var unchanged = Optional.of(List.<Figures.Change>of());
     try {
@@ -148,13 +153,13 @@ public record NightlyRun(Inputs inputs, Documents documents, Disk disk, Progress
     var store = new RegisterStore(changes, settings);
     var before = store.load();
     var lost = OrderedParallel.begin(() -> store.lost(before, cache));
+    var remembering = OrderedParallel.begin(() -> documents.remembering(cache));
     var night = night(inputs, before, asOf, progress);
+    var looking = OrderedParallel.begin(() -> LikelyCauses.of(night, inputs.exports()));
     var bodies = MonthBody.all(night);
-    var pages = documents.remembering(cache).comparing(new LikeBodies(settings, bodies));
-    progress.begin(Progress.Stage.CAUSES, 0);
-    var causes = LikelyCauses.of(night, inputs.exports());
+    var like = new LikeBodies(settings, bodies);
+    var pages = OrderedParallel.result(remembering).comparing(like);
     var notices = new ArrayList<>(new NightNotices(inputs, night).all(before));
-    notices.addAll(causes.notices());
     notices.addAll(ShrinkSeries.unusual(night));
     notices.addAll(OrderedParallel.result(lost));
     var plan = new IssuePlanner(night, before, NightlyRun::digest).plan();
@@ -172,6 +177,8 @@ public record NightlyRun(Inputs inputs, Documents documents, Disk disk, Progress
     if (asked.isEmpty()) {
       months.removeOthers(changes);
     }
+    var causes = OrderedParallel.result(looking);
+    notices.addAll(causes.notices());
     boolean first = before.rows().stream().allMatch(row -> row.issued().equals(now));
     if (first) {
       notices.add(Notice.of(NoticeCode.REGISTER_NEW, Place.NONE));

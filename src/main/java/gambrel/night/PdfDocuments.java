@@ -52,14 +52,26 @@ public record PdfDocuments(
     Settings settings, Templates templates, WordFiles words, PageRenderer renderer, LikeBodies like)
     implements Documents {
   private static final String WORDS = "words";
+  private static final String COVER = "cover.ftlh";
 
   /** The language of the shop. */
   private static final String SHOP = "";
 
-  /** Begins to load what pages are made with on another thread. */
-  public static void getReady() {
+  /**
+   * Begins to load on another thread what pages are made with.
+   *
+   * @param layOut whether pages will be laid out
+   */
+  public static void getReady(boolean layOut) {
     // A failure to load shows again when the first page is made.
-    var unused = OrderedParallel.begin(Executors.callable(PageRenderer::getReady));
+    var unused = OrderedParallel.begin(Executors.callable(() -> makeOne(layOut)));
+  }
+
+  private static void makeOne(boolean layOut) {
+    var renderer = new PageRenderer(new Templates(Optional.empty()));
+    var view = new CoverView(new PageView("en", false, "", "", ""), List.of("x"));
+    var info = new DocumentInfo("", "en", "", "", Instant.EPOCH);
+    (layOut ? renderer : renderer.fillingOnly()).render(COVER, view, info, List.of());
   }
 
   /**
@@ -157,7 +169,7 @@ public record PdfDocuments(
     String language = wording(customer.language()).language();
     var page = new PageView(language, letter, customer.name(), "", "");
     var view = new CoverView(page, lines);
-    return renderer.render("cover.ftlh", view, info(page, "", night.asOf().toInstant()), List.of());
+    return renderer.render(COVER, view, info(page, "", night.asOf().toInstant()), List.of());
   }
 
   @Override

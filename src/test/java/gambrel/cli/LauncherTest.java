@@ -158,6 +158,7 @@ class LauncherTest {
   @Test
   void shortCommandsKeepNothing() throws Exception {
     assertEquals(List.of(USUAL + " -jar gambrel.jar --help"), calls("--help"));
+    assertEquals(List.of(USUAL + " -jar gambrel.jar check --help"), calls("check", "--help"));
     assertEquals(List.of(), kept());
   }
 

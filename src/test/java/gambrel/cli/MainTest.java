@@ -1,5 +1,6 @@
 package gambrel.cli;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -24,6 +25,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class MainTest {
@@ -149,6 +151,10 @@ class MainTest {
         "run SHOP --out",
         "run SHOP --fast",
         "run SHOP SHOP",
+        "run SHOP --out a --out b",
+        "check SHOP --body B1",
+        "cuts SHOP fish",
+        "start SHOP --region mars",
         "run SHOP --as-of yesterday",
         "run SHOP --as-of 2026-02-30T02:00",
         "run SHOP --as-of 0000-01-01T02:00",
@@ -316,6 +322,31 @@ class MainTest {
   }
 
   @Test
+  void thePreviewIsOfTheBodyThatIsNamed() {
+    shop.beef("B2", "ann").write();
+    for (var body : List.of("B1", "B2")) {
+      var preview = folder.resolve(body + ".pdf");
+
+      gambrel("check", path, AS_OF, "--preview", preview.toString(), "--body", body);
+
+      assertTrue(Trees.text(preview).contains("statement ann " + body), Trees.text(preview));
+    }
+  }
+
+  @Test
+  void thereIsNoPreviewOfABodyThatIsNotThere() {
+    var preview = folder.resolve("preview.pdf");
+
+    var result = gambrel("check", path, AS_OF, "--preview", preview.toString(), "--body", "B9");
+
+    assertEquals(2, result.code());
+    assertEquals(
+        "gambrel: no body B9 of a customer has been cut yet, so there is no preview.",
+        result.err().strip());
+    assertFalse(Files.exists(preview));
+  }
+
+  @Test
   void explainPrintsOnStdoutAndWritesNothing() {
     var result = gambrel("explain", path, "B1", AS_OF);
 
@@ -364,9 +395,23 @@ class MainTest {
     }
   }
 
-  @Test
-  void completionIsAScript() {
-    assertTrue(gambrel("generate-completion").out().contains("complete -F"));
+  @ParameterizedTest
+  @CsvSource({
+    "gambrel ex, explain",
+    "gambrel check SHOP --p, --preview",
+    "gambrel start --reg, --region",
+    "gambrel run che, ''"
+  })
+  void theShellCompletesCommandsAndTheOptionsOfEach(String typed, String completed)
+      throws Exception {
+    var words = typed.split(" ");
+    var script =
+        "%sCOMP_WORDS=(%s); COMP_CWORD=%d; _gambrel; echo \"${COMPREPLY[@]}\""
+            .formatted(gambrel("generate-completion").out(), typed, words.length - 1);
+
+    var shell = new ProcessBuilder("bash", "-c", script).start();
+
+    assertEquals(completed, new String(shell.getInputStream().readAllBytes(), UTF_8).strip());
   }
 
   @ParameterizedTest

@@ -116,11 +116,11 @@ class ProgressLineTest {
   }
 
   @Test
-  void aStageThatIsNotCountedIsItsNameAlone() {
-    line.begin(Stage.CAUSES, 0);
+  void aStageWithNothingToCountIsItsNameAlone() {
+    line.begin(Stage.STATEMENTS, 0);
     line.draw();
 
-    assertEquals("causes", seen());
+    assertEquals("statements", seen());
   }
 
   @Test

@@ -1,7 +1,6 @@
 package gambrel.night;
 
 import static gambrel.trade.reckoning.Progress.Stage.BODIES;
-import static gambrel.trade.reckoning.Progress.Stage.CAUSES;
 import static gambrel.trade.reckoning.Progress.Stage.MONTHS;
 import static gambrel.trade.reckoning.Progress.Stage.PUBLISHING;
 import static gambrel.trade.reckoning.Progress.Stage.READING;
@@ -77,8 +76,7 @@ class NightProgressTest {
     run();
 
     assertEquals(
-        List.of(READING, ROWS, BODIES, CAUSES, STATEMENTS, MONTHS, TABLES, PUBLISHING),
-        notes.stages);
+        List.of(READING, ROWS, BODIES, STATEMENTS, MONTHS, TABLES, PUBLISHING), notes.stages);
   }
 
   @Test
@@ -106,7 +104,6 @@ class NightProgressTest {
             READING, bytes,
             ROWS, rows,
             BODIES, 3L,
-            CAUSES, 0L,
             STATEMENTS, 2L,
             MONTHS, 1L,
             TABLES, 15L,
@@ -140,7 +137,7 @@ class NightProgressTest {
   void aCheckPublishesNothing() throws Exception {
     NightShop.report(night().check(shop.reports(), NightShop.moment(NightShop.NIGHT)));
 
-    assertEquals(List.of(READING, ROWS, BODIES, CAUSES, STATEMENTS, MONTHS, TABLES), notes.stages);
+    assertEquals(List.of(READING, ROWS, BODIES, STATEMENTS, MONTHS, TABLES), notes.stages);
     assertEquals(notes.totals, notes.done());
   }
 

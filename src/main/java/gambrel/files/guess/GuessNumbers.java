@@ -50,11 +50,14 @@ final class GuessNumbers {
   /** Reads all columns of the table that hold only numbers. */
   GuessNumbers(GuessTable table) {
     boolean byRow = table.columns().stream().anyMatch(GuessNumbers::isOfManyUnits);
+    var numeric = table.columns().stream().filter(GuessNumbers::isNumeric).toList();
     boolean grams =
-        !byRow && table.columns().stream().anyMatch(c -> isNumeric(c) ? isInGrams(c) : isGrams(c));
+        !byRow
+            && table.columns().stream()
+                .anyMatch(c -> numeric.contains(c) ? isInGrams(c) : isGrams(c));
     var texts =
-        table.columns().stream()
-            .filter(column -> isNumeric(column) && !isTime(column))
+        numeric.stream()
+            .filter(column -> !isTime(column))
             .flatMap(column -> column.figures().stream())
             .toList();
     long commas = count(texts, COMMA);

@@ -12,10 +12,8 @@ import gambrel.pages.render.template.TimeLimit;
 import java.io.ByteArrayOutputStream;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
-import java.time.Instant;
 import java.util.HexFormat;
 import java.util.List;
-import java.util.Optional;
 import org.apache.commons.codec.digest.DigestUtils;
 import org.xhtmlrenderer.css.style.CalculatedStyle;
 import org.xhtmlrenderer.layout.breaker.BreakPoint;
@@ -34,11 +32,6 @@ import org.xhtmlrenderer.util.XRLog;
  * <p>Safe for use by several threads.
  */
 public final class PageRenderer {
-
-  private static final String READY =
-      "<html xmlns=\"http://www.w3.org/1999/xhtml\" lang=\"en\"><head><title>x</title>"
-          + "<style>td { border-bottom: 1px solid #888 }</style></head>"
-          + "<body><h1>x</h1><table><tr><td>x</td></tr></table></body></html>";
 
   private static final Duration DEFAULT_LIMIT = Duration.ofSeconds(60);
   private static final float DOTS_PER_POINT = ITextRenderer.DEFAULT_DOTS_PER_POINT;
@@ -74,19 +67,11 @@ public final class PageRenderer {
     this.layOut = layOut;
   }
 
-  /**
-   * Makes a page and discards it, to load fonts and the layout engine early. A failure shows again
-   * when the first page is made.
-   */
-  public static void getReady() {
-    var templates = new Templates(Optional.empty());
-    var info = new DocumentInfo("", "en", "", "", Instant.EPOCH);
-    new PageRenderer(templates).make("ready", READY, info, List.of(), "0".repeat(32));
-  }
-
   /** This renderer, with pages of the same program, templates and input from {@code memory}. */
   public PageRenderer remembering(PageMemory memory) {
-    return templates.files().fingerprint().map(makers -> remembering(memory, makers)).orElse(this);
+    return layOut
+        ? templates.files().fingerprint().map(m -> remembering(memory, m)).orElse(this)
+        : this;
   }
 
   PageRenderer remembering(PageMemory memory, String makers) {

@@ -22,9 +22,6 @@ public interface Progress {
     /** Reckons the shop at the moments of releases; counted in moments. */
     RELEASES,
 
-    /** Looks for causes of bodies that do not balance; not counted. */
-    CAUSES,
-
     /** Makes statements and drafts; counted in documents. */
     STATEMENTS,
 
