@@ -50,14 +50,11 @@ final class GuessNumbers {
   /** Reads all columns of the table that hold only numbers. */
   GuessNumbers(GuessTable table) {
     boolean byRow = table.columns().stream().anyMatch(GuessNumbers::isOfManyUnits);
-    var numeric = table.columns().stream().filter(GuessNumbers::isNumeric).toList();
     boolean grams =
-        !byRow
-            && table.columns().stream()
-                .anyMatch(c -> numeric.contains(c) ? isInGrams(c) : isGrams(c));
+        !byRow && table.columns().stream().anyMatch(c -> isNumeric(c) ? isInGrams(c) : isGrams(c));
     var texts =
-        numeric.stream()
-            .filter(column -> !isTime(column))
+        table.columns().stream()
+            .filter(column -> isNumeric(column) && !isTime(column))
             .flatMap(column -> column.figures().stream())
             .toList();
     long commas = count(texts, COMMA);

@@ -46,29 +46,11 @@ record GuessTable(
    * @param header its text in the header, or the first word of the lines above the rows, or empty
    * @param unit the unit in the line below the header, or empty
    * @param cells its cells, row by row
-   * @param values its cells that are not blank
    * @param above the expression of the lines that give it; {@link #NAME} for the name of the file;
    *     empty if it is a column
    */
-  record Column(
-      int number,
-      String header,
-      String unit,
-      List<String> cells,
-      List<String> values,
-      String above) {
+  record Column(int number, String header, String unit, List<String> cells, String above) {
     static final String NAME = "name";
-    private static final Pattern FIGURE = Pattern.compile("\\d");
-
-    Column(int number, String header, String unit, List<String> cells, String above) {
-      this(
-          number,
-          header,
-          unit,
-          cells,
-          cells.stream().filter(cell -> !cell.isEmpty()).toList(),
-          above);
-    }
 
     /** The line of a layout that makes it a field. */
     String line(String field) {
@@ -92,8 +74,13 @@ record GuessTable(
 
     /** Its cells that hold figures, if others are few, such as dashes for no weight. */
     List<String> figures() {
-      var figures = values.stream().filter(FIGURE.asPredicate()).toList();
-      return figures.size() * 4 > values.size() * 3 ? figures : values;
+      var figures = values().stream().filter(value -> value.matches(".*\\d.*")).toList();
+      return figures.size() * 4 > values().size() * 3 ? figures : values();
+    }
+
+    /** Its cells that are not blank. */
+    List<String> values() {
+      return cells.stream().filter(cell -> !cell.isEmpty()).toList();
     }
   }
 
