@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
@@ -40,6 +41,11 @@ final class GuessNumbers {
           "[+-]?\\d{1,3}(?:([.,'’ \u00A0\u202F])\\d{3}[.,'’ \u00A0\u202F].*"
               + "|(['’ \u00A0\u202F])\\d{3}\\D*)");
 
+  private static final Predicate<String> IS_NUMBER = NUMBER.asMatchPredicate();
+
+  /** A column of numbers may have one wrong figure in so many. */
+  private static final int ONE_WRONG_OF = 50;
+
   /** What holds in so many rows is no chance. */
   static final int SOME = 4;
 
@@ -55,7 +61,7 @@ final class GuessNumbers {
     var texts =
         table.columns().stream()
             .filter(column -> isNumeric(column) && !isTime(column))
-            .flatMap(column -> column.figures().stream())
+            .flatMap(column -> legible(column).stream())
             .toList();
     long commas = count(texts, COMMA);
     long points = count(texts, POINT);
@@ -69,10 +75,18 @@ final class GuessNumbers {
     table.columns().forEach(column -> numbers.put(column, read(column)));
   }
 
-  /** Whether every value of a column is a number, maybe with a unit. */
+  /** Whether a column's values are numbers, maybe with a unit. */
   static boolean isNumeric(Column column) {
-    return !column.values().isEmpty()
-        && column.figures().stream().allMatch(value -> NUMBER.matcher(value).matches());
+    return !column.values().isEmpty() && legible(column).stream().allMatch(IS_NUMBER);
+  }
+
+  /**
+   * The figures of a column without those that are no numbers, if these are few, as typed wrong.
+   */
+  private static List<String> legible(Column column) {
+    var figures = column.figures();
+    var numbers = figures.stream().filter(IS_NUMBER).toList();
+    return numbers.size() * ONE_WRONG_OF >= figures.size() * (ONE_WRONG_OF - 1) ? numbers : figures;
   }
 
   /**
@@ -169,7 +183,7 @@ final class GuessNumbers {
     var mark = thousands.filter(c -> c != decimal);
     var type = new WeightText(decimal, mark, false, 0);
     try {
-      return Optional.of(column.figures().stream().map(v -> type.read(v).value()).toList());
+      return Optional.of(legible(column).stream().map(v -> type.read(v).value()).toList());
     } catch (BadCell e) {
       return Optional.empty();
     }

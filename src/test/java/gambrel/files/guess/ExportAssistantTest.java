@@ -192,6 +192,21 @@ class ExportAssistantTest {
   }
 
   @ParameterizedTest
+  @CsvSource({"1, true", "2, false"})
+  void aWrongFigureOfManyLeavesAColumnOneOfWeights(int wrong, boolean weights) {
+    var text = new StringBuilder("scale,ticket,time,body,code,net\n");
+    for (int i = 0; i < 60; i++) {
+      String net = i < wrong ? "1.965O" : "%d.%03d".formatted(1 + i % 3, 5 * i);
+      text.append("S1,%d,2026-07-27T10:00:%02d,B17,ROAST,%s\n".formatted(i, i, net));
+    }
+
+    var said = said(text.toString());
+
+    assertEquals(
+        weights, said.stream().noneMatch(l -> l.contains("No column is a weight")), said::toString);
+  }
+
+  @ParameterizedTest
   @CsvSource(
       delimiter = '|',
       value = {
