@@ -2,11 +2,15 @@ package gambrel.cli;
 
 import gambrel.files.csv.OrderedParallel;
 import gambrel.files.guess.ExportAssistant;
+import gambrel.files.guess.WrongUnit;
 import gambrel.night.NightOutcome;
 import gambrel.night.RefusedException;
 import gambrel.pages.owner.morning.NoticeGroups;
 import gambrel.trade.notice.Notice;
+import gambrel.trade.notice.NoticeCode;
 import gambrel.trade.notice.NoticeWords;
+import gambrel.trade.notice.Value;
+import gambrel.trade.reckoning.BodyAccount;
 import java.io.IOException;
 import java.util.List;
 import java.util.concurrent.Future;
@@ -18,6 +22,7 @@ final class CheckCommand extends ShopCommand {
   /** The most lines of advice about notices of one kind. */
   private static final int MOST_ADVICE = 20;
 
+  private static final String BELOW = "The rows to add to codes.csv are printed below.";
   private static final String PREVIEW = "preview";
   private static final String BODY = "body";
 
@@ -47,6 +52,9 @@ final class CheckCommand extends ShopCommand {
     }
     if (outcome instanceof NightOutcome.Done done) {
       try {
+        WrongUnit.hint(
+                done.report().night().bodies().values().stream().map(BodyAccount::balance).toList())
+            .ifPresent(out()::println);
         print(done.report().notices(), OrderedParallel.result(exports));
         if (preview.isPresent()) {
           reading.run().preview(preview.get(), done.report().night(), value(BODY));
@@ -60,7 +68,7 @@ final class CheckCommand extends ShopCommand {
 
   /** Prints notices, then how the exports are read. */
   private void print(List<Notice> notices, List<String> exports) {
-    NoticeGroups.of(notices).forEach(this::print);
+    NoticeGroups.of(notices).forEach(group -> tell(group, exports));
     if (!notices.isEmpty()) {
       out().println();
     }
@@ -68,7 +76,7 @@ final class CheckCommand extends ShopCommand {
   }
 
   /** Prints a group: its first notice, how many are like it, and each advice once. */
-  private void print(List<Notice> group) {
+  private void tell(List<Notice> group, List<String> exports) {
     var notice = group.get(0);
     var words =
         Stream.of(
@@ -91,9 +99,16 @@ final class CheckCommand extends ShopCommand {
                         .formatted(message, group.size())
                     : "  %d of this kind; the first: %s".formatted(group.size(), message));
     group.stream()
-        .map(NoticeWords.ENGLISH::advice)
+        .map(n -> isBelow(n, exports) ? BELOW : NoticeWords.ENGLISH.advice(n))
         .distinct()
         .limit(MOST_ADVICE)
         .forEach(advice -> out().println("  " + advice));
+  }
+
+  /** Whether a notice is of a code whose row for codes.csv is printed with the exports. */
+  private static boolean isBelow(Notice notice, List<String> exports) {
+    return notice.code() == NoticeCode.CODE_UNKNOWN
+        && notice.saying().values().get("code") instanceof Value.Text code
+        && exports.stream().anyMatch(line -> line.startsWith("    " + code.text() + ','));
   }
 }

@@ -87,7 +87,8 @@ class StartTest {
     NewShop.write(top, ZoneId.of("America/Denver"), Optional.empty());
 
     assertTrue(
-        Trees.lines(top.resolve("codes.csv")).contains("# 114,topside-roast,pack,Top round roast"),
+        Trees.lines(top.resolve("codes.csv"))
+            .contains("# TOPSIDE-ROAST,topside-roast,pack,Top round roast"),
         () -> Trees.text(top.resolve("codes.csv")));
     assertTrue(Trees.lines(top.resolve("shop.properties")).contains("unit=lb"));
   }

@@ -20,8 +20,10 @@ import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -59,6 +61,24 @@ public final class BuiltInTables {
       trees.put(species, CutTree.of(species, items));
     }
     return new CutTrees(trees);
+  }
+
+  /**
+   * What else the items of a species are called in a region, by item. The columns {@code also} are
+   * common practice of the trade; a blank regional cell means the default.
+   */
+  static Map<String, List<String>> also(Species species, Region region) {
+    var also = new HashMap<String, List<String>>();
+    for (var row : rows("cuts/" + species.id())) {
+      String column = region == Region.US ? "also_us" : "also";
+      Stream.of(column, "also")
+          .filter(row::isSet)
+          .map(row::get)
+          .filter(names -> !names.isEmpty())
+          .findFirst()
+          .ifPresent(names -> also.put(row.get("item"), List.of(names.split(";"))));
+    }
+    return also;
   }
 
   private static Item item(CSVRecord row, Region region) {

@@ -1,8 +1,7 @@
 package gambrel.files.folder;
 
-import gambrel.files.csv.NameComparison;
 import gambrel.trade.cuts.CutTrees;
-import gambrel.trade.cuts.Item;
+import gambrel.trade.cuts.Region;
 import gambrel.trade.cuts.Species;
 import gambrel.trade.notice.Notice;
 import gambrel.trade.notice.Value;
@@ -26,6 +25,7 @@ import java.util.stream.Stream;
  * @param bodies the bodies
  * @param tags the tags of bodies
  * @param scales the scales
+ * @param region what items are called there
  */
 record Known(
     CutTrees cuts,
@@ -33,19 +33,23 @@ record Known(
     IdIndex customers,
     IdIndex bodies,
     Set<String> tags,
-    IdIndex scales) {
-  private static final int MOST_NEAR = 3;
-
+    IdIndex scales,
+    Region region) {
   /** The ids of these items, customers, bodies and scales. */
   static Known of(
-      CutTrees cuts, IdIndex customers, Collection<Body> bodies, Collection<String> scales) {
+      CutTrees cuts,
+      IdIndex customers,
+      Collection<Body> bodies,
+      Collection<String> scales,
+      Region region) {
     return new Known(
         cuts,
         bodies.stream().map(Body::species).collect(Collectors.toSet()),
         customers,
         new IdIndex(bodies.stream().map(Body::id).toList()),
         bodies.stream().flatMap(body -> body.tags().stream()).collect(Collectors.toSet()),
-        new IdIndex(scales));
+        new IdIndex(scales),
+        region);
   }
 
   /** Whether a text is a tag and not the id of a body. */
@@ -57,41 +61,11 @@ record Known(
   String item(ShopRow row) {
     String item = row.get("item", CellTypes::item).orElse("");
     if (!item.isEmpty() && !isItem(item)) {
-      var near = nearest(item);
+      var near = new ItemNames(cuts, region).nearest(item, species);
       String variant = near.isEmpty() ? ".ITEM" : ".ITEM_NEAR";
       throw row.refuse(row.unknown("item", variant).with("cell", item).with("nearest", near));
     }
     return item;
-  }
-
-  /**
-   * The items that a text may mean, at most three: of that name, of a name that begins or ends like
-   * it, of an id a letter or two away. Species of the shop's bodies come first.
-   */
-  private List<String> nearest(String text) {
-    String plain = NameComparison.plain(text);
-    var items =
-        cuts.all().stream()
-            .sorted(Comparator.comparing(tree -> !species.contains(tree.species())))
-            .flatMap(tree -> tree.items().stream())
-            .toList();
-    var ids = items.stream().map(Item::id).distinct().toList();
-    var byName = items.stream().filter(item -> NameComparison.plain(item.name()).equals(plain));
-    var slip =
-        NameComparison.nearest(plain, ids.stream().map(NameComparison::plain).toList()).stream()
-            .flatMap(near -> ids.stream().filter(id -> NameComparison.plain(id).equals(near)));
-    var alike =
-        items.stream()
-            .filter(
-                item ->
-                    Stream.of(item.id(), item.name())
-                        .map(NameComparison::plain)
-                        .anyMatch(name -> name.startsWith(plain) || plain.startsWith(name)));
-    return Stream.of(byName.map(Item::id), slip, alike.map(Item::id))
-        .flatMap(found -> found)
-        .distinct()
-        .limit(MOST_NEAR)
-        .toList();
   }
 
   private boolean isItem(String item) {

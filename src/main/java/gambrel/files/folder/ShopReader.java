@@ -39,7 +39,7 @@ public final class ShopReader {
     var ownerIds = new IdIndex(owners);
     var bodies = FloorTables.shares(folder, FloorTables.bodies(folder, ownerIds), ownerIds);
     var scales = FloorTables.scales(folder, settings.unit());
-    var known = Known.of(cuts, ownerIds, bodies.values(), scales.keySet());
+    var known = Known.of(cuts, ownerIds, bodies.values(), scales.keySet(), settings.region());
     return new Shop(
         settings,
         cuts,

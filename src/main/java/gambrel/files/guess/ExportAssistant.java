@@ -1,35 +1,24 @@
 package gambrel.files.guess;
 
-import gambrel.files.csv.CsvRow;
 import gambrel.files.export.ExportReader;
 import gambrel.files.guess.LayoutDraft.Question;
-import gambrel.files.layout.Layout;
 import gambrel.files.layout.Layouts;
 import gambrel.trade.measure.Groups;
-import gambrel.trade.rows.CorrectedRows;
-import gambrel.trade.rows.ExportFile;
-import gambrel.trade.rows.ExportRow;
+import gambrel.trade.measure.WeightUnit;
 import gambrel.trade.rows.Field;
 import gambrel.trade.rows.ReadRow;
-import gambrel.trade.rows.RowComparison;
-import gambrel.trade.rows.RowDisposition;
-import gambrel.trade.shop.Scale;
 import gambrel.trade.shop.Shop;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.nio.file.Path;
-import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
@@ -42,23 +31,30 @@ public final class ExportAssistant {
   private static final int MOST_FILES = 40;
   private static final int LONGEST = 100;
 
-  /** The lines of a layout about the status. */
-  private static final Pattern STATUS = Pattern.compile("#?(column|value)\\.status[.=].*");
-
   private final Path folder;
   private final Shop shop;
   private final LocalDate today;
   private final Layouts layouts;
+
+  /** The end of the day of the run. */
+  private final OffsetDateTime asOf;
+
+  private final MissingCodes codes;
   private final List<String> lines = new ArrayList<>();
 
-  /** The questions about a folder, each with its answers. */
+  /** The questions about a folder, each with its answers below it. */
   private final List<List<String>> asked = new ArrayList<>();
+
+  /** Whether some folder is not read right yet, or has a question. */
+  private boolean unsettled;
 
   private ExportAssistant(Path folder, Shop shop, LocalDate today) {
     this.folder = folder;
     this.shop = shop;
     this.today = today;
     this.layouts = new Layouts(folder, shop, new ArrayList<>());
+    this.codes = new MissingCodes(shop);
+    this.asOf = today.plusDays(1).atStartOfDay(shop.settings().zone()).toOffsetDateTime();
   }
 
   /**
@@ -71,11 +67,21 @@ public final class ExportAssistant {
     try {
       Groups.inOrder(ExportReader.paths(folder).stream(), ExportAssistant::first)
           .forEach(assistant::tell);
+      assistant.finish();
     } catch (IOException e) {
       // The notices say that the exports cannot be listed.
       assistant.lines.clear();
     }
     return assistant.lines;
+  }
+
+  /** Says which codes are missing, or that nothing is open. */
+  private void finish() {
+    var missing = codes.lines();
+    if (missing.isEmpty() && !unsettled && !lines.isEmpty()) {
+      say("Every question is answered. Compare the first rows with the scale's print, then run.");
+    }
+    missing.forEach(this::say);
   }
 
   /** The first folder under the exports; empty for a file directly there. */
@@ -94,26 +100,21 @@ public final class ExportAssistant {
         return;
       }
       var choice = layouts.of(paths.get(0));
-      var read = AsRead.of(folder, first, choice);
+      var read = AsRead.of(folder, first, choice, shop, asOf);
       var named = name.isEmpty() ? folderFor() : name;
-      var proposal = new LayoutProposal(sample, shop, today, named);
+      var draft = LayoutProposal.of(sample, shop, today, named);
       boolean saved = !choice.settings().isEmpty() || choice.fault().isPresent();
-      read.fault().filter(fault -> saved).ifPresent(fault -> say("  " + fault));
-      var open = proposal.draft().questions().stream().filter(q -> !isAnswered(q, choice)).toList();
-      if (saved && read.fault().isEmpty()) {
-        confirm(read, proposal, choice.layout(), open);
-      } else if (choice.fault().isPresent() || saved && !open.isEmpty()) {
-        ask(open, proposal);
-      } else if (read.isRight() && proposal.draft().questions().isEmpty()) {
-        asRead(read, sample);
+      if (!saved && !(read.isRight() && draft.questions().isEmpty())) {
+        propose(draft, name.isEmpty());
       } else {
-        propose(proposal, name.isEmpty());
+        confirm(read, draft, choice, saved);
       }
+      unsettled |= read.isWrong() || !asked.isEmpty();
       var place = choice.layout().place().file();
       String by = place.isEmpty() ? "read without a layout" : "read by " + place;
       String files = paths.size() == 1 ? "1 file" : paths.size() + " files";
       String how = read.isWrong() ? "not read right yet" : by;
-      lines.add(head, "exports/%s: %s, %s.%s".formatted(name, files, how, answers(proposal)));
+      lines.add(head, "exports/%s: %s, %s.%s".formatted(name, files, how, answers(draft)));
       lines.addAll(head + 1, asked.stream().flatMap(List::stream).toList());
     } catch (IOException e) {
       // The notices say which file cannot be opened.
@@ -121,77 +122,72 @@ public final class ExportAssistant {
     say("");
   }
 
-  private String answers(LayoutProposal proposal) {
+  private String answers(LayoutDraft draft) {
     return asked.isEmpty()
         ? ""
         : " Questions to be answered: %d. Put the lines of the right answers at the end of %s."
-            .formatted(asked.size(), proposal.path());
+            .formatted(asked.size(), draft.path());
   }
 
   /** Whether a layout has every line of one of the answers to a question. */
-  private static boolean isAnswered(Question question, Layouts.Choice choice) {
+  private static boolean isAnswered(Question question, Layouts.Choice choice, LayoutDraft draft) {
+    var read = choice.layout().positions(draft.table().top()).keySet();
     return question.options().stream()
-        .anyMatch(option -> option.stream().allMatch(line -> has(choice, line)));
+        .anyMatch(option -> option.stream().allMatch(line -> has(choice, read, line)));
   }
 
-  /** Whether a layout has the line of a status, or a value for the key of another line. */
-  private static boolean has(Layouts.Choice choice, String line) {
+  /**
+   * Whether a layout has the line of a status, or a column or value for the key of another line.
+   */
+  private static boolean has(Layouts.Choice choice, Set<String> read, String line) {
     var parts = line.split("(?<!\\\\)=", 2);
     String value = choice.settings().get(parts[0].replace("\\", ""));
-    return value != null
-        && (line.startsWith("value.status.")
-            ? parts[1].equalsIgnoreCase(value.strip())
-            : parts[1].isEmpty() || !value.isBlank());
+    if (value == null) {
+      return line.startsWith("column.") && read.contains(parts[0].substring("column.".length()));
+    }
+    return line.startsWith("value.status.")
+        ? parts[1].equalsIgnoreCase(value.strip())
+        : parts[1].isEmpty() || !value.isBlank();
   }
 
   private void say(String line) {
     lines.add(line);
   }
 
-  private void asRead(AsRead read, ExportSample sample) {
-    columns(read, Optional.empty());
-    rows(read, sample);
-    new MissingCodes(shop, read).lines().forEach(this::say);
-  }
-
-  // What is read.
-
-  /** The columns in a line, each with a reason unless its name is one. */
-  private void columns(AsRead read, Optional<LayoutProposal> proposal) {
+  /** The columns in a line, each with a reason if they are proposed and its name is none. */
+  private void columns(AsRead read, LayoutDraft draft, boolean proposed) {
+    var columns = draft.table().columns();
+    var positions = read.layout().positions(draft.table().top());
     var taken =
-        read.positions().entrySet().stream()
-            .sorted(Comparator.comparing(entry -> GuessWords.columns().indexOf(entry.getKey())))
+        positions.keySet().stream()
+            .sorted(Comparator.comparing(GuessWords.columns()::indexOf))
             .map(
-                entry ->
-                    entry.getKey()
+                field ->
+                    field
                         + ' '
-                        + column(read, entry.getValue())
-                        + proposal
-                            .flatMap(p -> p.draft().why(entry.getKey()))
-                            .filter(why -> !why.startsWith("its name"))
+                        + columns.get(positions.get(field)).name()
+                        + draft
+                            .why(field)
+                            .filter(why -> proposed && !why.startsWith("its name"))
                             .map(why -> " (" + why + ')')
                             .orElse(""));
-    var above = read.above().stream().sorted().map(column -> column + " on a line above the rows");
+    var above =
+        read.layout().text().above().keySet().stream()
+            .sorted()
+            .map(field -> field + " on a line above the rows");
     say("  Columns: " + Stream.concat(taken, above).collect(Collectors.joining(", ")) + '.');
     var unused =
-        IntStream.range(0, read.names().size())
-            .filter(i -> !read.positions().containsValue(i))
-            .mapToObj(i -> column(read, i) + " (" + values(read.records(), i) + ')')
+        columns.stream()
+            .filter(column -> !positions.containsValue(column.number() - 1))
+            .map(column -> column.name() + " (" + values(column) + ')')
             .toList();
     if (!unused.isEmpty()) {
       say("  Not used: " + String.join(", ", unused) + '.');
     }
   }
 
-  private static String column(AsRead read, int index) {
-    String name = read.names().get(index);
-    return name.isEmpty()
-        ? "column " + (index + 1)
-        : '"' + name.replaceAll("\\p{Cntrl}", " ") + '"';
-  }
-
-  private static String values(List<CsvRow> records, int index) {
-    var values = records.stream().map(row -> row.cell(index)).distinct().toList();
+  private static String values(GuessTable.Column column) {
+    var values = column.cells().stream().distinct().toList();
     var shown =
         values.stream().limit(SHOWN_VALUES).map(v -> v.isEmpty() ? "blank" : cut(v)).toList();
     int more = values.size() - shown.size();
@@ -211,26 +207,28 @@ public final class ExportAssistant {
       say("  The first rows, and how each is read:");
       read.rows().stream()
           .limit(SHOWN_ROWS)
-          .forEach(row -> show(row.raw(), row).forEach(this::say));
+          .forEach(
+              row -> {
+                say("    " + cut(row.row().raw()));
+                say("      = " + told(row));
+              });
     }
     long files = read.rows().stream().map(row -> row.place().file()).distinct().count();
-    var times = read.rows().stream().map(this::time).sorted().toList();
+    var times = read.rows().stream().map(ExportAssistant::time).sorted().toList();
     var weights = new TreeMap<String, BigDecimal>();
-    read.rows().stream()
-        .filter(row -> AsRead.problem(row).isEmpty())
-        .forEach(
-            row ->
-                AsRead.weights(List.of(row))
-                    .forEach(net -> weights.merge(unit(row), net, BigDecimal::add)));
+    for (var row : AsRead.counted(read.rows(), asOf)) {
+      weights.merge(
+          row.unit().orElseThrow().id(), AsRead.weight(row).orElseThrow(), BigDecimal::add);
+    }
     say(
-        "  In %s %d rows from %s to %s; they show %s, with what is cancelled or repeated."
+        "  In %s %d rows from %s to %s; those that count weigh %s."
             .formatted(
                 files == MOST_FILES ? "the first " + MOST_FILES + " files" : "all",
                 read.rows().size(),
                 times.get(0),
                 times.get(times.size() - 1),
                 weights.isEmpty()
-                    ? "no weights"
+                    ? "nothing"
                     : weights.entrySet().stream()
                         .map(sum -> sum.getValue().toPlainString() + ' ' + sum.getKey())
                         .collect(Collectors.joining(" and "))));
@@ -238,8 +236,7 @@ public final class ExportAssistant {
       say(
           "  No row has a clock time: all count as 00:00. If a column has it, name it: column.clock=");
     }
-    PrintedTotals.lines(sample.files(), read.rows(), this::counted)
-        .forEach(line -> say("  " + line));
+    PrintedTotals.lines(sample.files(), read.rows(), asOf).forEach(line -> say("  " + line));
     var bad = read.rows().stream().filter(row -> AsRead.problem(row).isPresent()).toList();
     if (!bad.isEmpty()) {
       say(
@@ -249,173 +246,113 @@ public final class ExportAssistant {
     }
   }
 
-  /** A row as it stands, and as it is read. */
-  private List<String> show(String raw, ExportRow row) {
-    return List.of("    " + cut(raw), "      = " + told(row));
-  }
-
-  /** The rows that count: without repeats, void rows and what these cancel. */
-  private List<ExportRow> counted(List<ExportRow> rows) {
-    var read = corrected(rows);
-    var comparison = RowComparison.of(read, asOf());
-    return read.stream()
-        .filter(row -> comparison.disposition(row) == RowDisposition.USED)
-        .map(ReadRow::row)
-        .toList();
-  }
-
-  private List<ReadRow> corrected(List<ExportRow> rows) {
-    return CorrectedRows.of(List.of(new ExportFile("", rows)), shop, asOf()).rows();
-  }
-
-  /** The end of the day of the run. */
-  private OffsetDateTime asOf() {
-    return today.plusDays(1).atStartOfDay(shop.settings().zone()).toOffsetDateTime();
-  }
-
   /** The time of a row on the shop's clock. */
-  private String time(ExportRow row) {
-    String text = row.get(Field.TIME).replace(' ', 'T');
-    try {
-      var exact = OffsetDateTime.parse(text);
-      return exact.atZoneSameInstant(shop.settings().zone()).toLocalDateTime().toString();
-    } catch (DateTimeException e) {
-      return text;
-    }
+  private static String time(ReadRow row) {
+    return row.time()
+        .map(time -> time.toLocalDateTime().toString())
+        .orElseGet(() -> row.row().get(Field.TIME));
   }
 
-  private String told(ExportRow row) {
-    if (row.broken().isPresent()) {
-      return AsRead.problem(row).orElseThrow();
-    }
-    return Stream.of(Field.values())
-        .filter(
-            field -> field != Field.UNIT && field != Field.OPERATOR && !row.get(field).isEmpty())
-        .map(field -> cell(field, row))
-        .map(ExportAssistant::cut)
-        .collect(Collectors.joining(", "));
+  private static String told(ReadRow row) {
+    return row.row().broken().isPresent()
+        ? AsRead.problem(row).orElseThrow()
+        : Stream.of(Field.values())
+            .filter(field -> field != Field.UNIT && field != Field.OPERATOR)
+            .filter(field -> !row.row().get(field).isEmpty())
+            .map(field -> cut(cell(field, row)))
+            .collect(Collectors.joining(", "));
   }
 
-  private String cell(Field field, ExportRow row) {
-    boolean legible = !row.unreadable().containsKey(field);
+  private static String cell(Field field, ReadRow row) {
+    boolean legible = !row.row().unreadable().containsKey(field);
+    String unit = row.unit().map(WeightUnit::id).orElseGet(() -> row.row().get(Field.UNIT));
     return switch (field) {
       case TIME -> legible ? "time " + time(row) : AsRead.cell(field, row);
-      case NET, GROSS, TARE -> AsRead.cell(field, row) + (legible ? ' ' + unit(row) : "");
+      case NET, GROSS, TARE -> AsRead.cell(field, row) + (legible ? ' ' + unit : "");
       default -> AsRead.cell(field, row);
     };
   }
 
-  private String unit(ExportRow row) {
-    var scale = Optional.ofNullable(shop.scales().get(row.get(Field.SCALE)));
-    String named = row.get(Field.UNIT);
-    return named.isEmpty()
-        ? row.unit().or(() -> scale.map(Scale::unit)).orElse(shop.settings().unit()).id()
-        : named.toLowerCase(Locale.ROOT);
-  }
-
   // What is proposed.
 
-  /** Says how a saved layout reads its exports, and asks what it leaves open. */
-  private void confirm(AsRead now, LayoutProposal proposal, Layout layout, List<Question> open)
+  /** Says how exports are read, and asks what a saved layout leaves open. */
+  private void confirm(AsRead read, LayoutDraft draft, Layouts.Choice choice, boolean saved)
       throws IOException {
-    var standing =
-        open.stream()
-            .filter(
-                question ->
-                    question.isSilent()
-                        || proposal
-                            .row(question)
-                            .flatMap(now::row)
-                            .flatMap(AsRead::problem)
-                            .isPresent())
-            .toList();
-    ask(standing, proposal);
-    var status =
-        proposal.draft().lines().stream().filter(line -> STATUS.matcher(line).matches()).toList();
-    boolean hasStatus = layout.named().containsKey(Field.STATUS.id());
-    if (!hasStatus && !now.positions().containsKey(Field.STATUS.id()) && !status.isEmpty()) {
-      ask(
-          "Does a column that is not read say which weighings count? If so, add to the layout"
-              + " what is right of these lines, else column.status= without a name:",
-          status);
+    read.fault().filter(fault -> saved).ifPresent(fault -> say("  " + fault));
+    boolean readable = read.fault().isEmpty();
+    for (var question : Groups.both(draft.questions(), draft.ofSaved())) {
+      boolean doubtful =
+          question.isSilent()
+              || draft.row(question).flatMap(read::row).flatMap(AsRead::problem).isPresent();
+      if (saved && !isAnswered(question, choice, draft) && (doubtful || !readable)) {
+        ask(question, draft);
+      }
     }
-    var unnamed =
-        now.rows().stream()
-            .filter(row -> row.get(Field.UNIT).isEmpty() && row.unit().isEmpty())
-            .toList();
-    if (ProposedWeights.mayBeGrams(AsRead.weights(unnamed))
-        && asked.stream().flatMap(List::stream).noneMatch(line -> line.contains("    unit="))) {
-      String own = unit(unnamed.get(0));
-      ask(
-          "Are its whole numbers grams, or " + own + "? Say so in the layout:",
-          List.of(cut(unnamed.get(0).raw()), "unit=g", "unit=" + own));
+    if (readable) {
+      columns(read, draft, false);
+      rows(read, draft.sample());
+      codes.add(read, draft.table());
     }
-    asRead(now, proposal.sample());
   }
 
-  private void propose(LayoutProposal proposal, boolean unplaced) throws IOException {
-    var draft = proposal.draft();
+  private void propose(LayoutDraft draft, boolean unplaced) throws IOException {
     if (draft.lines().isEmpty()) {
       say("  No comma, semicolon, tab, | or blanks divide its lines into columns.");
       return;
     }
-    ask(draft.questions(), proposal);
-    var read = read(proposal, draft.lines());
+    for (var question : draft.questions()) {
+      ask(question, draft);
+    }
+    var read = read(draft, draft.lines());
     draft.found().forEach(sentence -> say("  " + sentence));
-    columns(read, Optional.of(proposal));
+    columns(read, draft, true);
     if (read.fault().isEmpty()) {
-      rows(read, proposal.sample());
+      rows(read, draft.sample());
     }
     if (!draft.isWithheld("code")) {
-      var codes = new MissingCodes(shop, answered(proposal, null, List.of()));
-      codes.lines().forEach(this::say);
+      codes.add(answered(draft, null, List.of()), draft.table());
     }
     if (unplaced) {
       say(
           "  Files directly under exports have no layout: make the folder exports/"
-              + proposal.name()
+              + draft.name()
               + " for them.");
     }
-    say("  A layout that reads it so; save as " + proposal.path() + ':');
+    say("  A layout that reads it so; save as " + draft.path() + ':');
     draft.lines().forEach(line -> say("  " + line));
   }
 
-  private AsRead read(LayoutProposal proposal, List<String> lines) throws IOException {
-    var choice = layouts.proposed(lines, proposal.path(), proposal.name());
-    return AsRead.of(folder, proposal.sample().paths(), choice);
+  private AsRead read(LayoutDraft draft, List<String> lines) throws IOException {
+    var choice = layouts.proposed(lines, draft.path(), draft.name());
+    return AsRead.of(folder, draft.sample().paths(), choice, shop, asOf);
   }
 
   /** The exports as an answer to a question would have them read, with the first ones to others. */
-  private AsRead answered(LayoutProposal proposal, Question question, List<String> answer)
+  private AsRead answered(LayoutDraft draft, Question question, List<String> answer)
       throws IOException {
-    var all = new ArrayList<>(proposal.draft().lines());
-    proposal
-        .draft()
-        .questions()
-        .forEach(other -> all.addAll(other == question ? answer : other.options().get(0)));
-    return read(proposal, all);
-  }
-
-  /** Asks questions, each with a row and how it would be read by each answer. */
-  private void ask(List<Question> questions, LayoutProposal proposal) throws IOException {
-    for (var question : questions) {
-      var row = proposal.row(question);
-      var answers = new ArrayList<String>();
-      row.ifPresent(of -> answers.add(cut(of.csv().raw())));
-      for (var option : question.options()) {
-        answers.addAll(option);
-        row.flatMap(answered(proposal, question, option)::row)
-            .ifPresent(as -> answers.add("  = " + told(as)));
-      }
-      ask(question.asks(), answers);
+    var all = new ArrayList<>(draft.lines());
+    for (var other : draft.questions()) {
+      all.addAll(other == question ? List.of() : other.options().get(0));
     }
+    all.addAll(answer);
+    return read(draft, all);
   }
 
-  private void ask(String asks, List<String> answers) {
-    var lines =
-        new ArrayList<>(List.of("  %d. To be answered: %s".formatted(asked.size() + 1, asks)));
-    answers.forEach(answer -> lines.add("    " + answer));
-    asked.add(lines);
+  /** Asks a question, with a row and how it would be read by each answer. */
+  private void ask(Question question, LayoutDraft draft) throws IOException {
+    var row = draft.row(question);
+    var told = new ArrayList<String>();
+    told.add("  %d. To be answered: %s".formatted(asked.size() + 1, question.asks()));
+    row.ifPresent(of -> told.add("    " + cut(of.csv().raw())));
+    for (var option : question.options()) {
+      option.forEach(line -> told.add("    " + line));
+      var read = answered(draft, question, option);
+      row.flatMap(read::row).ifPresent(as -> told.add("      = " + told(as)));
+      PrintedTotals.lines(draft.sample().files(), read.rows(), asOf).stream()
+          .filter(line -> line.endsWith(PrintedTotals.AGREES))
+          .forEach(line -> told.add("      = " + line));
+    }
+    asked.add(told);
   }
 
   /** The only scale, else a name to be replaced. */

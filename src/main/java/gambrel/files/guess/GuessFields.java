@@ -142,7 +142,7 @@ final class GuessFields {
       case "net" ->
           choice.score() < BY_SUM
               && other >= name
-              && isRivalWeight(column)
+              && mayBeWeight(column)
               && (fitsScale(column) || !fitsScale(choice.column()))
               && !isGrossOf(column, choice.column());
       case "time", "date", "clock" -> other >= name && fits(field, column, BY_CONTENT);
@@ -216,7 +216,7 @@ final class GuessFields {
   }
 
   /** Whether a column of numbers that change from row to row is of no other field by its name. */
-  private boolean isRivalWeight(Column column) {
+  boolean mayBeWeight(Column column) {
     int name = name("net", column);
     boolean free =
         GuessWords.columns().stream().allMatch(f -> GuessWords.score(f, column.header()) <= name);
@@ -455,6 +455,14 @@ final class GuessFields {
                     follows(column, other)
                         && distinct(others.stream().map(other.cells()::get).toList())
                             < others.size());
+  }
+
+  /** Whether a column holds names, such as those of cuts, or letters that stand in every row. */
+  boolean isName(Column column) {
+    boolean letters = !column.cells().contains("") && !isMark(column);
+    String name = letters ? ".*\\p{L}.*" : ".*\\p{L}{2}.*";
+    return column.values().stream().distinct().count() > 1
+        && column.values().stream().allMatch(value -> value.matches(name));
   }
 
   private static boolean isCounting(List<String> values) {

@@ -161,6 +161,12 @@ record GuessTable(
         unlike);
   }
 
+  /** Its columns as the header of a file. */
+  Header top() {
+    var names = columns.stream().map(Column::header).toList();
+    return new Header(form.delimiter(), names, null, 0);
+  }
+
   /**
    * An expression for lines that are no rows: their beginning up to a word that no row has, else
    * all such words.

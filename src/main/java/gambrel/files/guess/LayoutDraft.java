@@ -9,16 +9,29 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
-/** A layout in the making: its lines, what was found about the exports, and what is open. */
-final class LayoutDraft {
-  private final GuessTable table;
-  private final Map<String, GuessFields.Choice> fields;
-  private final List<String> lines = new ArrayList<>();
-  private final List<String> found = new ArrayList<>();
-  private final List<Question> questions = new ArrayList<>();
-
-  /** Fields that stay out of the layout until a question is answered. */
-  private final Set<String> withheld = new HashSet<>();
+/**
+ * A layout in the making.
+ *
+ * @param name the folder of the exports that it is for
+ * @param sample the exports
+ * @param table the exports as a table
+ * @param fields the choices of columns by field
+ * @param lines its lines; none if the text has no columns
+ * @param found what was found about the exports
+ * @param questions what is open
+ * @param ofSaved questions of which the lines have the answer, and a saved layout may not
+ * @param withheld fields that stay out of the layout until a question is answered
+ */
+record LayoutDraft(
+    String name,
+    ExportSample sample,
+    GuessTable table,
+    Map<String, GuessFields.Choice> fields,
+    List<String> lines,
+    List<String> found,
+    List<Question> questions,
+    List<Question> ofSaved,
+    Set<String> withheld) {
 
   /**
    * What only a person can answer.
@@ -32,34 +45,32 @@ final class LayoutDraft {
     boolean isSilent() {
       return options.stream()
           .flatMap(List::stream)
-          .anyMatch(line -> line.matches("column\\.batch=.+|void=.*|unit=.*"));
+          .anyMatch(line -> line.matches("column\\.(batch=.+|status=)|void=.*|unit=.*"));
     }
   }
 
-  LayoutDraft(GuessTable table, Map<String, GuessFields.Choice> fields) {
-    this.table = table;
-    this.fields = new HashMap<>(fields);
+  LayoutDraft(
+      String name, ExportSample sample, GuessTable table, Map<String, GuessFields.Choice> fields) {
+    this(
+        name,
+        sample,
+        table,
+        new HashMap<>(fields),
+        new ArrayList<>(),
+        new ArrayList<>(),
+        new ArrayList<>(),
+        new ArrayList<>(),
+        new HashSet<>());
   }
 
-  GuessTable table() {
-    return table;
+  /** Where it is to be saved, relative to the shop folder. */
+  String path() {
+    return "layouts/" + name + ".properties";
   }
 
-  /** The choices of columns by field. */
-  Map<String, GuessFields.Choice> fields() {
-    return fields;
-  }
-
-  List<String> lines() {
-    return lines;
-  }
-
-  List<String> found() {
-    return found;
-  }
-
-  List<Question> questions() {
-    return questions;
+  /** The row that a question is about, as it stands; empty if there are no rows. */
+  Optional<GuessTable.Row> row(Question question) {
+    return table.rows().stream().skip(question.row()).findFirst();
   }
 
   boolean has(String field) {

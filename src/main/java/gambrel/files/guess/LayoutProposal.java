@@ -2,7 +2,6 @@ package gambrel.files.guess;
 
 import gambrel.files.csv.TextForm;
 import gambrel.files.guess.GuessTable.Column;
-import gambrel.files.guess.GuessTable.Row;
 import gambrel.files.guess.LayoutDraft.Question;
 import gambrel.files.layout.Layout;
 import gambrel.files.layout.LayoutTypes;
@@ -20,7 +19,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.regex.Pattern;
+import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -28,11 +27,6 @@ import java.util.stream.Stream;
 final class LayoutProposal {
   /** What may stand in an id at the scale and not in the shop's files. */
   private static final List<String> WITHIN_IDS = List.of("-", "/", ".", "_", " ", "'");
-
-  /** A day and a month without a year. */
-  private static final Pattern YEARLESS =
-      Pattern.compile(
-          "\\d{1,2}[./-]\\d{1,2}[./]?|\\d{1,2}[. -]*\\p{L}{3,}|\\p{L}{3,}[. ]*\\d{1,2}");
 
   private final ExportSample sample;
   private final Shop shop;
@@ -45,12 +39,20 @@ final class LayoutProposal {
   private final ProposedWeights weights;
 
   /**
-   * A proposal.
+   * The layout that is proposed for exports.
    *
    * @param name the first folder of the exports
    * @param today the day of the run
    */
-  LayoutProposal(ExportSample sample, Shop shop, LocalDate today, String name) {
+  static LayoutDraft of(ExportSample sample, Shop shop, LocalDate today, String name) {
+    var proposal = new LayoutProposal(sample, shop, today, name);
+    if (!proposal.table.columns().isEmpty()) {
+      proposal.write();
+    }
+    return proposal.draft;
+  }
+
+  private LayoutProposal(ExportSample sample, Shop shop, LocalDate today, String name) {
     this.sample = sample;
     this.shop = shop;
     this.name = name;
@@ -58,7 +60,7 @@ final class LayoutProposal {
     this.numbers = new GuessNumbers(table);
     var formats = new GuessTimes(shop.settings().locale());
     this.guesses = new GuessFields(table, formats, numbers, shop, scale());
-    this.draft = new LayoutDraft(table, guesses.best());
+    this.draft = new LayoutDraft(name, sample, table, guesses.best());
     this.times = new ProposedTimes(draft, formats, shop, today);
     var unit = scale().map(Scale::unit).orElse(shop.settings().unit());
     this.weights = new ProposedWeights(draft, numbers, scale(), unit);
@@ -66,11 +68,15 @@ final class LayoutProposal {
       draft.fields().remove("scale");
     }
     leaveOwnersOut();
-    takeNamesForCodes();
+    if (!draft.has(Layout.BARCODE)) {
+      takeLeft("code", "the one column of words left", guesses::isName);
+    }
     takeMarksForStatus();
-    times.takeDigitsForClock();
-    if (!table.columns().isEmpty()) {
-      write();
+    if (draft.has("date")) {
+      takeLeft("clock", "it rises within each day", times::isClock);
+    }
+    if (!draft.has("gross")) {
+      takeLeft("net", "the one column left in steps of the scale", this::isInSteps);
     }
   }
 
@@ -86,29 +92,32 @@ final class LayoutProposal {
    * outright, and one with a batch comes out of the batch; neither is meant of all rows of a body.
    */
   private void leaveOwnersOut() {
-    if (draft.has("customer") && !draft.cells("customer").contains("")) {
-      draft.tell(
-          draft.fields().remove("customer").column().name()
-              + " stands in every row and is not read: bodies.csv says whose the bodies are.");
-    }
+    leaveOut("customer", "bodies.csv says whose the bodies are", true);
     boolean unknown = draft.cells("batch").stream().noneMatch(shop.batches()::containsKey);
-    if (draft.has("batch") && draft.has("body") && unknown && !draft.cells("batch").contains("")) {
+    leaveOut("batch", "batches.csv has none of it", draft.has("body") && unknown);
+  }
+
+  private void leaveOut(String field, String why, boolean notMeant) {
+    if (draft.has(field) && notMeant && !draft.cells(field).contains("")) {
       draft.tell(
-          draft.fields().remove("batch").column().name()
-              + " stands in every row and is not read, as batches.csv has none of it.");
+          draft.fields().remove(field).column().name()
+              + " stands in every row and is not read: "
+              + why
+              + '.');
     }
   }
 
-  /** Takes the one column of words for the code, such as names of cuts, if there is no other. */
-  private void takeNamesForCodes() {
-    var named =
-        draft.unused().stream()
-            .filter(column -> column.values().stream().allMatch(v -> v.matches(".*\\p{L}{2}.*")))
-            .filter(column -> column.values().stream().distinct().count() > 1)
-            .toList();
-    if (!draft.has("code") && !draft.has(Layout.BARCODE) && named.size() == 1) {
-      draft.choose("code", named.get(0), "the one column of words left");
+  /** Takes a column for a field that has none, if it is the only one left that fits. */
+  private void takeLeft(String field, String reason, Predicate<Column> fits) {
+    var left = draft.unused().stream().filter(fits).toList();
+    if (!draft.has(field) && left.size() == 1) {
+      draft.choose(field, left.get(0), reason);
     }
+  }
+
+  /** Whether a column without a name may be of weights in steps of the scale, maybe in grams. */
+  private boolean isInSteps(Column column) {
+    return column.header().isEmpty() && guesses.mayBeWeight(column) && weights.isInSteps(column);
   }
 
   /** Takes a column of marks for the status, whatever it is called. */
@@ -134,26 +143,6 @@ final class LayoutProposal {
     return named.size() == 1 && !shop.scales().containsKey(named.get(0));
   }
 
-  /** The folder that it is for. */
-  String name() {
-    return name;
-  }
-
-  /** Where it is to be saved, relative to the shop folder. */
-  String path() {
-    return "layouts/" + name + ".properties";
-  }
-
-  /** The exports that it is for. */
-  ExportSample sample() {
-    return sample;
-  }
-
-  /** Its lines, which are none if the text has no columns; what was found; what is open. */
-  LayoutDraft draft() {
-    return draft;
-  }
-
   private void write() {
     draft.add("# How the exports in exports/" + name + " are read.");
     times.settle();
@@ -165,7 +154,9 @@ final class LayoutProposal {
     weights.propose();
     draft.fields().keySet().stream().sorted(this::inOrder).forEach(this::addField);
     addUnread();
+    int before = draft.lines().size();
     new ProposedStatus(draft).propose();
+    askSavedForStatus(draft.lines().subList(before, draft.lines().size()));
     addUnits();
     addScale();
     askForBatches();
@@ -177,11 +168,6 @@ final class LayoutProposal {
   private int inOrder(String one, String other) {
     var order = GuessWords.columns();
     return Integer.compare(order.indexOf(one), order.indexOf(other));
-  }
-
-  /** The row that a question is about, as it stands; empty if there are no rows. */
-  Optional<Row> row(Question question) {
-    return table.rows().stream().skip(question.row()).findFirst();
   }
 
   // The form of the file.
@@ -375,6 +361,20 @@ final class LayoutProposal {
                         + GuessWords.unit(word).orElseThrow()));
   }
 
+  /** Asks of a saved layout that reads no status whether it should. */
+  private void askSavedForStatus(List<String> values) {
+    if (draft.has("status")) {
+      var lines = Stream.concat(Stream.of(draft.column("status").line("status")), values.stream());
+      draft
+          .ofSaved()
+          .add(
+              new Question(
+                  "Does " + draft.column("status").name() + " say which weighings count?",
+                  List.of(lines.toList(), List.of("column.status=")),
+                  0));
+    }
+  }
+
   // What no column gives.
 
   private void addScale() {
@@ -390,10 +390,16 @@ final class LayoutProposal {
           "Which scale wrote it? Name the folder after it, or say which it is, or which column says"
               + " it.",
           Stream.concat(
-                  scales.stream().map(id -> "constant.scale=" + id), Stream.of("column.scale="))
-              .map(List::of)
+                  scales.stream().map(id -> List.of("constant.scale=" + id)),
+                  left("scale", column -> isOfScales(column, scales.size())))
               .toList());
     }
+  }
+
+  /** Whether a column has no more values than there are scales, and more than one. */
+  private static boolean isOfScales(Column column, int scales) {
+    long values = column.values().stream().distinct().count();
+    return values > 1 && values <= scales && !column.cells().contains("");
   }
 
   /** Asks which scale of the shop is meant by each name that the shop does not have. */
@@ -455,34 +461,43 @@ final class LayoutProposal {
   private void addMissing() {
     boolean barcode = draft.has(Layout.BARCODE);
     if (!draft.has("time") && !draft.has("date") && !barcode) {
-      boolean yearless =
-          draft.unused().stream()
-              .anyMatch(
-                  column ->
-                      !column.values().isEmpty()
-                          && column.values().stream().allMatch(v -> YEARLESS.matcher(v).matches()));
       draft.ask(
-          yearless
-              ? "Its dates have no year. Let the scale print it; or give each day a file with the"
-                  + " date in its name, such as 2026-07-28.csv, and write:"
-              : "No column is a date. Which is it?",
-          yearless
-              ? List.of(List.of("constant.date=name"))
-              : List.of(List.of("column.time=", "time=dd/MM/yyyy HH:mm")));
+          "No column is a whole date. Let the scale print it; or give each day a file with the date"
+              + " in its name, such as 2026-07-28.csv, and write:",
+          List.of(List.of("constant.date=name")));
     }
     if (!draft.has("code") && !barcode) {
+      draft.leaveOut("code");
+      var all = List.of("constant.code=" + name.toUpperCase(Locale.ROOT));
       draft.ask(
-          "No column has a code. Which is it, or which code of codes.csv do all rows have?",
-          List.of(List.of("column.code="), List.of("constant.code=")));
+          "Which column has the codes? Or do all rows have one code?",
+          Stream.concat(left("code", column -> true), Stream.of(all)).toList());
     }
     if (!draft.has("net") && !draft.has("gross") && !barcode) {
-      draft.ask("No column is a weight. Which is it?", List.of(List.of("column.net=")));
+      var columns = left("net", column -> numbers.numbers(column).isPresent()).toList();
+      if (columns.isEmpty()) {
+        draft.tell("No column is a weight: let the scale print it.");
+      } else {
+        draft.ask("Which column is the weight?", columns);
+      }
     }
     if (!draft.has("body") && !barcode) {
       draft.tell(
           "No column names the body. If one does, write column.body= with its name; else say in"
               + " bench.csv from when to when which was cut.");
     }
+  }
+
+  /** The lines with which each column that is left and fits would be read as a field. */
+  private Stream<List<String>> left(String field, Predicate<Column> fits) {
+    return draft.unused().stream()
+        .filter(column -> !column.values().isEmpty())
+        .filter(fits)
+        .flatMap(
+            column ->
+                field.equals("net")
+                    ? weights.readings(column).stream()
+                    : Stream.of(List.of(column.line(field))));
   }
 
   private void addIdentity() {

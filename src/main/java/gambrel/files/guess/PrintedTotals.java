@@ -2,11 +2,12 @@ package gambrel.files.guess;
 
 import gambrel.files.csv.TextLine;
 import gambrel.files.guess.ExportSample.SampleFile;
-import gambrel.trade.rows.ExportRow;
+import gambrel.trade.rows.ReadRow;
 import java.math.BigDecimal;
+import java.time.OffsetDateTime;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.UnaryOperator;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -17,25 +18,26 @@ import java.util.stream.Stream;
  *
  * @param file the export with all its lines
  * @param rows its rows as they are read
- * @param counted selects the rows that count
+ * @param asOf the moment of the run
  */
-record PrintedTotals(
-    SampleFile file, List<ExportRow> rows, UnaryOperator<List<ExportRow>> counted) {
+record PrintedTotals(SampleFile file, List<ReadRow> rows, OffsetDateTime asOf) {
+  /** The end of a line about a total that agrees. */
+  static final String AGREES = "the sum of its rows that count.";
+
   private static final Pattern FIGURE = Pattern.compile("\\d(?:[\\d.,'’]*\\d)?");
 
   /** What is to be said of each file that ends with a total. */
-  static List<String> lines(
-      List<SampleFile> files, List<ExportRow> rows, UnaryOperator<List<ExportRow>> counted) {
+  static List<String> lines(List<SampleFile> files, List<ReadRow> rows, OffsetDateTime asOf) {
     var byFile = rows.stream().collect(Collectors.groupingBy(row -> row.place().file()));
     return files.stream()
         .filter(file -> byFile.containsKey(file.path()))
-        .flatMap(file -> new PrintedTotals(file, byFile.get(file.path()), counted).line().stream())
+        .flatMap(file -> new PrintedTotals(file, byFile.get(file.path()), asOf).line().stream())
         .toList();
   }
 
   private Optional<String> line() {
     int last = rows.stream().mapToInt(row -> row.place().line()).max().orElseThrow();
-    var weights = AsRead.weights(rows);
+    var weights = rows.stream().flatMap(row -> AsRead.weight(row).stream()).toList();
     var most = weights.stream().max(BigDecimal::compareTo).orElse(BigDecimal.ZERO);
     int decimals = weights.stream().mapToInt(BigDecimal::scale).max().orElse(0);
     var below =
@@ -45,19 +47,35 @@ record PrintedTotals(
             .findFirst();
     return below.map(
         line ->
-            "%s ends with \"%s\": %s."
+            "%s ends with \"%s\": %s"
                 .formatted(file.path(), line.text().strip(), compared(figures(line, decimals))));
   }
 
   /** How the figures of a total compare with the rows that count. */
   private String compared(Stream<BigDecimal> totals) {
     if (rows.stream().anyMatch(row -> AsRead.problem(row).isPresent())) {
-      return "not compared yet, as some of its rows cannot be used as they stand";
+      return "not compared yet, as some of its rows cannot be used as they stand.";
     }
-    var sum = AsRead.weights(counted.apply(rows)).stream().reduce(BigDecimal.ZERO, BigDecimal::add);
-    return totals.anyMatch(total -> total.compareTo(sum) == 0)
-        ? "the sum of its rows that count"
-        : "its rows that count come to " + sum.toPlainString() + ", compare them by hand";
+    var sum = sum(AsRead.counted(rows, asOf));
+    var difference = totals.map(sum::subtract).min(Comparator.comparing(BigDecimal::abs)).get();
+    if (difference.signum() == 0) {
+      return AGREES;
+    }
+    var cancelling = sum(rows.stream().filter(row -> row.status().isVoid()).toList());
+    return "its rows that count come to %s, %s %s%s"
+        .formatted(
+            sum.toPlainString(),
+            difference.abs().toPlainString(),
+            difference.signum() > 0 ? "more" : "less",
+            difference.abs().compareTo(cancelling.abs()) == 0
+                ? ". Its rows with the status void weigh as much: look at void= in its layout."
+                : ". Compare them by hand.");
+  }
+
+  private static BigDecimal sum(List<ReadRow> rows) {
+    return rows.stream()
+        .flatMap(row -> AsRead.weight(row).stream())
+        .reduce(BigDecimal.ZERO, BigDecimal::add);
   }
 
   /** The figures of a line that have as many decimals as the weights. */

@@ -40,18 +40,12 @@ final class ProposedTimes {
     this.today = today;
   }
 
-  /** Takes the one column of hours and minutes in bare digits that only rises within a day. */
-  void takeDigitsForClock() {
-    var rising =
-        draft.unused().stream()
-            .filter(column -> column.values().stream().allMatch(v -> v.matches("\\d{4}|\\d{6}")))
-            .filter(column -> !times.patterns("clock", column.values()).isEmpty())
-            .filter(column -> column.values().stream().distinct().count() * 2 > rows())
-            .filter(this::risesWithinDays)
-            .toList();
-    if (draft.has("date") && !draft.has("clock") && rising.size() == 1) {
-      draft.choose("clock", rising.get(0), "it rises within each day");
-    }
+  /** Whether a column has hours and minutes in bare digits, and only rises within a day. */
+  boolean isClock(Column column) {
+    return column.values().stream().allMatch(value -> value.matches("\\d{4}|\\d{6}"))
+        && !times.patterns("clock", column.values()).isEmpty()
+        && column.values().stream().distinct().count() * 2 > draft.table().rows().size()
+        && risesWithinDays(column);
   }
 
   private boolean isAbove() {
@@ -73,10 +67,6 @@ final class ProposedTimes {
               + "?",
           List.of(lines));
     }
-  }
-
-  private int rows() {
-    return draft.table().rows().size();
   }
 
   /** Whether a clock never goes back, or never forward, in the rows of one day. */

@@ -106,11 +106,28 @@ record ProposedWeights(
       return;
     }
     draft.withhold(field);
+    draft.ask(
+        "Are the whole numbers of %s grams, or %s, or are the last digits decimals without a point?"
+            .formatted(column.name(), own.id()),
+        readings(column, field));
+  }
+
+  /** The lines of each way in which a column may be read as the net weight. */
+  List<List<String>> readings(Column column) {
+    return mayBeGrams(numbers.numbers(column).orElseThrow())
+        ? readings(column, "net")
+        : List.of(List.of(column.line("net")));
+  }
+
+  private List<List<String>> readings(Column column, String field) {
+    var values = numbers.numbers(column).orElseThrow();
+    var most = values.stream().max(BigDecimal::compareTo).orElse(BigDecimal.ZERO);
+    var division = scale.map(Scale::division).orElse(BigDecimal.ONE);
     var answers = new ArrayList<List<String>>();
     if (own != WeightUnit.KG || areMultiples(values, division.movePointRight(3))) {
       answers.add(List.of("unit=g", column.line(field)));
     }
-    if (capacity.filter(c -> most.compareTo(c) > 0).isEmpty()) {
+    if (scale.flatMap(Scale::capacity).filter(c -> most.compareTo(c) > 0).isEmpty()) {
       answers.add(List.of("unit=" + own.id(), column.line(field)));
     }
     // Where they are no grams, a point may be missing.
@@ -121,10 +138,14 @@ record ProposedWeights(
         answers.add(List.of("decimal=" + decimals, column.line(field)));
       }
     }
-    draft.ask(
-        "Are the whole numbers of %s grams, or %s, or are the last digits decimals without a point?"
-            .formatted(column.name(), own.id()),
-        answers);
+    return answers;
+  }
+
+  /** Whether a column holds whole numbers of steps of the scale in grams. */
+  boolean isInSteps(Column column) {
+    var values = numbers.numbers(column).orElse(List.of());
+    return mayBeGrams(values)
+        && scale.filter(s -> areSteps(values, s.division().movePointRight(3))).isPresent();
   }
 
   /** Whether weights, some of them different, are all multiples of a step. */
@@ -137,7 +158,7 @@ record ProposedWeights(
   }
 
   /** Whether all weights are whole numbers, and some so large that they may be grams. */
-  static boolean mayBeGrams(List<BigDecimal> weights) {
+  private static boolean mayBeGrams(List<BigDecimal> weights) {
     return weights.stream().allMatch(weight -> weight.scale() <= 0)
         && weights.stream().anyMatch(weight -> weight.intValue() >= USUAL_GRAMS);
   }
