@@ -8,12 +8,14 @@ import gambrel.trade.shop.Shop;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
+import java.time.temporal.ChronoUnit;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
+import java.util.function.IntFunction;
 import java.util.function.Predicate;
+import java.util.stream.IntStream;
 
 /**
  * What settles which of several readings of dates is right: the day of the run, kill dates, names
@@ -25,6 +27,8 @@ import java.util.function.Predicate;
  * @param bodies the body cell of each row; empty if there is no such column
  */
 record DateEvidence(Shop shop, LocalDate today, List<Row> rows, List<String> bodies) {
+  private static final long FOREVER = Integer.MAX_VALUE;
+
   /** No body hangs longer, and no tag is used for longer. */
   private static final int LONGEST_HUNG = 120;
 
@@ -54,9 +58,15 @@ record DateEvidence(Shop shop, LocalDate today, List<Row> rows, List<String> bod
       return new Settled(readings.stream().map(Reading::pattern).toList(), "");
     }
     var tests = new LinkedHashMap<String, Predicate<Reading>>();
-    tests.put("read otherwise some rows would be dated after today", this::isPast);
-    tests.put("read otherwise bodies would be weighed before they were killed", this::fitsKills);
-    tests.put("the names of the files have these dates", this::fitsNames);
+    tests.put(
+        "read otherwise some rows would be dated after today",
+        reading -> fits(reading, row -> Optional.of(today), FOREVER, 1));
+    tests.put(
+        "read otherwise bodies would be weighed before they were killed",
+        reading -> fits(reading, kills()::get, 0, LONGEST_HUNG));
+    tests.put(
+        "the names of the files have these dates",
+        reading -> fits(reading, row -> date(rows.get(row).file()), 1, 1));
     tests.put(
         "with AM and PM, in the United States",
         r -> shop.settings().region() == Region.US && r.pattern().matches("M.*a"));
@@ -71,51 +81,34 @@ record DateEvidence(Shop shop, LocalDate today, List<Row> rows, List<String> bod
     return new Settled(left.stream().map(Reading::pattern).toList(), "");
   }
 
-  private boolean isPast(Reading reading) {
-    return reading.moments().stream().noneMatch(m -> m.toLocalDate().isAfter(today.plusDays(1)));
+  /**
+   * Whether no row is earlier or later than a day of its own by more days than are allowed, and
+   * some row has such a day.
+   */
+  private static boolean fits(
+      Reading reading, IntFunction<Optional<LocalDate>> dayOf, long before, long after) {
+    var later =
+        IntStream.range(0, reading.moments().size())
+            .boxed()
+            .flatMap(
+                row ->
+                    dayOf
+                        .apply(row)
+                        .map(day -> ChronoUnit.DAYS.between(day, reading.date(row)))
+                        .stream())
+            .toList();
+    return !later.isEmpty() && later.stream().allMatch(days -> days >= -before && days <= after);
   }
 
-  /** Whether every row of a body with a kill date is from that day on, and some row is of one. */
-  private boolean fitsKills(Reading reading) {
-    var kills = kills();
-    return !kills.isEmpty()
-        && kills.entrySet().stream()
-            .allMatch(
-                e -> {
-                  var date = reading.date(e.getKey());
-                  return !date.isBefore(e.getValue())
-                      && !date.isAfter(e.getValue().plusDays(LONGEST_HUNG));
-                });
-  }
-
-  /** The kill dates of bodies that rows name, by row. */
-  private Map<Integer, LocalDate> kills() {
+  /** By row the day on which its body was killed, if that is known. */
+  private List<Optional<LocalDate>> kills() {
     var byName = new HashMap<String, Optional<LocalDate>>();
     for (var body : shop.bodies().values()) {
       byName.put(body.id(), body.killed());
       body.tags().forEach(tag -> byName.putIfAbsent(tag, body.killed()));
     }
     var index = new IdIndex(byName.keySet());
-    var kills = new HashMap<Integer, LocalDate>();
-    for (int i = 0; i < bodies.size(); i++) {
-      int row = i;
-      index.find(bodies.get(i)).flatMap(byName::get).ifPresent(day -> kills.put(row, day));
-    }
-    return kills;
-  }
-
-  /** Whether each row is within a day of a date in its file's name, and some name has one. */
-  private boolean fitsNames(Reading reading) {
-    boolean named = false;
-    for (int i = 0; i < rows.size(); i++) {
-      long day = reading.date(i).toEpochDay();
-      var date = date(rows.get(i).file());
-      named |= date.isPresent();
-      if (date.filter(d -> Math.abs(d.toEpochDay() - day) > 1).isPresent()) {
-        return false;
-      }
-    }
-    return named;
+    return bodies.stream().map(body -> index.find(body).flatMap(byName::get)).toList();
   }
 
   private static Optional<LocalDate> date(String name) {

@@ -79,7 +79,7 @@ public final class ExportAssistant {
   private void finish() {
     var missing = codes.lines();
     if (missing.isEmpty() && !unsettled && !lines.isEmpty()) {
-      say("Every question is answered. Compare the first rows with the scale's print, then run.");
+      say("Every question is answered. Compare the rows above with the scale's print, then run.");
     }
     missing.forEach(this::say);
   }
