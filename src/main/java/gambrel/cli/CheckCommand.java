@@ -22,7 +22,6 @@ final class CheckCommand extends ShopCommand {
   /** The most lines of advice about notices of one kind. */
   private static final int MOST_ADVICE = 20;
 
-  private static final String BELOW = "The rows to add to codes.csv are printed below.";
   private static final String PREVIEW = "preview";
   private static final String BODY = "body";
 
@@ -88,6 +87,10 @@ final class CheckCommand extends ShopCommand {
                 notice.body().isEmpty() ? "" : "body " + notice.body())
             .filter(word -> !word.isEmpty());
     out().println(words.collect(Collectors.joining(" ")));
+    if (group.stream().allMatch(n -> isBelow(n, exports))) {
+      out().println("  What to save is printed below.");
+      return;
+    }
     boolean alike = group.stream().allMatch(other -> other.saying().equals(notice.saying()));
     String message = NoticeWords.ENGLISH.message(notice);
     out()
@@ -99,16 +102,23 @@ final class CheckCommand extends ShopCommand {
                         .formatted(message, group.size())
                     : "  %d of this kind; the first: %s".formatted(group.size(), message));
     group.stream()
-        .map(n -> isBelow(n, exports) ? BELOW : NoticeWords.ENGLISH.advice(n))
+        .filter(n -> !isBelow(n, exports))
+        .map(NoticeWords.ENGLISH::advice)
         .distinct()
         .limit(MOST_ADVICE)
         .forEach(advice -> out().println("  " + advice));
   }
 
-  /** Whether a notice is of a code whose row for codes.csv is printed with the exports. */
+  /** Whether a layout for an export, or the row for a code, is printed with the exports. */
   private static boolean isBelow(Notice notice, List<String> exports) {
+    if (notice.code() == NoticeCode.EXPORT_UNREADABLE) {
+      String folder = notice.place().file().replaceFirst("^[^/]+/([^/]+)/.*", "$1");
+      return exports.contains(ExportAssistant.saveAs(folder));
+    }
     return notice.code() == NoticeCode.CODE_UNKNOWN
         && notice.saying().values().get("code") instanceof Value.Text code
-        && exports.stream().anyMatch(line -> line.startsWith("    " + code.text() + ','));
+        && exports.stream()
+            .dropWhile(line -> !ExportAssistant.isHeadOfCodes(line))
+            .anyMatch(line -> line.startsWith("    " + code.text() + ','));
   }
 }

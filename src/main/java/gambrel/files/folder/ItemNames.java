@@ -30,7 +30,7 @@ public final class ItemNames {
   private static final Set<String> SMALL = Set.of("", "and", "of", "the");
 
   /** Words that say whether a cut is on the bone. */
-  private static final Set<String> OF_BONE = Set.of("bone", "in", "boneless");
+  private static final Set<String> OF_BONE = Set.of("bone", "in", "on", "boneless");
 
   /** How well a word fits another one that differs by a slip of the keys. */
   private static final double SLIP = 0.9;
@@ -141,7 +141,7 @@ public final class ItemNames {
 
   /** Whether words say that a cut is on the bone or off it; empty if they say neither. */
   private static Optional<Boolean> bone(Set<String> words) {
-    boolean on = words.contains("bone") && words.contains("in");
+    boolean on = words.contains("bone") && (words.contains("in") || words.contains("on"));
     return Optional.of(on).filter(is -> is || words.contains("boneless"));
   }
 

@@ -75,6 +75,16 @@ public final class ExportAssistant {
     return assistant.lines;
   }
 
+  /** The line above the layout for a folder of exports. */
+  public static String saveAs(String folder) {
+    return "  A layout that reads it so; save as layouts/" + folder + ".properties:";
+  }
+
+  /** Whether a line stands above the rows that codes.csv lacks, which come last. */
+  public static boolean isHeadOfCodes(String line) {
+    return MissingCodes.HEADS.contains(line);
+  }
+
   /** Says which codes are missing, or that nothing is open. */
   private void finish() {
     var missing = codes.lines();
@@ -318,7 +328,7 @@ public final class ExportAssistant {
               + draft.name()
               + " for them.");
     }
-    say("  A layout that reads it so; save as " + draft.path() + ':');
+    say(saveAs(draft.name()));
     draft.lines().forEach(line -> say("  " + line));
   }
 
@@ -344,15 +354,25 @@ public final class ExportAssistant {
     var told = new ArrayList<String>();
     told.add("  %d. To be answered: %s".formatted(asked.size() + 1, question.asks()));
     row.ifPresent(of -> told.add("    " + cut(of.csv().raw())));
+    var reads = new ArrayList<AsRead>();
     for (var option : question.options()) {
-      option.forEach(line -> told.add("    " + line));
-      var read = answered(draft, question, option);
-      row.flatMap(read::row).ifPresent(as -> told.add("      = " + told(as)));
-      PrintedTotals.lines(draft.sample().files(), read.rows(), asOf).stream()
-          .filter(line -> line.endsWith(PrintedTotals.AGREES))
-          .forEach(line -> told.add("      = " + line));
+      reads.add(answered(draft, question, option));
+    }
+    var agree = reads.stream().filter(read -> agrees(read, draft)).toList();
+    for (int i = 0; i < reads.size(); i++) {
+      question.options().get(i).forEach(line -> told.add("    " + line));
+      row.flatMap(reads.get(i)::row).ifPresent(as -> told.add("      = " + told(as)));
+      if (agree.size() == 1 && agree.contains(reads.get(i)) && reads.size() > 1) {
+        told.add("      = and only so its rows come to the total that the file ends with");
+      }
     }
     asked.add(told);
+  }
+
+  /** Whether the rows that count come to the total that each file ends with. */
+  private boolean agrees(AsRead read, LayoutDraft draft) {
+    var totals = PrintedTotals.lines(draft.sample().files(), read.rows(), asOf);
+    return !totals.isEmpty() && totals.stream().allMatch(l -> l.endsWith(PrintedTotals.AGREES));
   }
 
   /** The only scale, else a name to be replaced. */

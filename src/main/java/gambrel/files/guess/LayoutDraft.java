@@ -148,11 +148,8 @@ record LayoutDraft(
     questions.add(new Question(onOneLine(asks), options, row));
   }
 
-  /** Adds the questions at the end, where the lines of their answers go. */
+  /** Keeps each line on one line, whatever stands in the exports. */
   void finish() {
-    for (var question : questions) {
-      lines.add("# %d. %s".formatted(questions.indexOf(question) + 1, question.asks()));
-    }
     lines.replaceAll(LayoutDraft::onOneLine);
     found.replaceAll(LayoutDraft::onOneLine);
   }

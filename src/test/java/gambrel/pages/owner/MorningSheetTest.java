@@ -277,8 +277,7 @@ class MorningSheetTest {
             statement("c-bob", "B5", 1, 156_000, 10_000));
     var ring = sheet(shop.at(NOW), issued, List.of(), List.of(), true).ring();
     assertEquals(List.of("Ann Lowry"), ring.issued().stream().map(Issued::customer).toList());
-    assertEquals(
-        "1 more statement is of a body cut earlier: see data/statements.csv.", ring.issuedMore());
+    assertEquals("Of bodies cut earlier: 1 statement, see data/statements.csv.", ring.issuedMore());
     assertEquals(
         2, sheet(shop.at(NOW), issued, List.of(), List.of(), false).ring().issued().size());
   }
