@@ -88,7 +88,8 @@ final class CheckCommand extends ShopCommand {
             .filter(word -> !word.isEmpty());
     out().println(words.collect(Collectors.joining(" ")));
     if (group.stream().allMatch(n -> isBelow(n, exports))) {
-      out().println("  What to save is printed below.");
+      String what = group.size() == 1 ? "What" : group.size() + " of this kind: what";
+      out().println("  " + what + " to save is printed below.");
       return;
     }
     boolean alike = group.stream().allMatch(other -> other.saying().equals(notice.saying()));

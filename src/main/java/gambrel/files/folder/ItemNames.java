@@ -6,10 +6,10 @@ import gambrel.trade.cuts.CutTrees;
 import gambrel.trade.cuts.Item;
 import gambrel.trade.cuts.Region;
 import gambrel.trade.cuts.Species;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -52,13 +52,6 @@ public final class ItemNames {
   }
 
   /**
-   * An item and how well a text names it.
-   *
-   * @param score 1 if all words are the same, else less
-   */
-  private record Named(Item item, double score) {}
-
-  /**
    * The only item that a text names.
    *
    * @param likely the species that it is probably of; one that the text names comes first
@@ -66,27 +59,19 @@ public final class ItemNames {
    */
   public Optional<Item> item(String text, Set<Species> likely) {
     return trees(text, likely)
-        .map(tree -> named(text, tree, score -> score == 1))
+        .map(tree -> items(text, tree, score -> score == 1))
         .filter(found -> !found.isEmpty())
         .findFirst()
         .filter(found -> found.size() == 1)
-        .map(found -> found.get(0).item());
+        .map(found -> found.get(0));
   }
 
-  /**
-   * The ids of the items, at most three, of which a text has most words; none if it has no word of
-   * any.
-   */
-  public List<String> nearest(String text, Set<Species> likely) {
-    return Stream.of(true, false)
-        .flatMap(
-            first ->
-                trees(text, likely)
-                    .filter(tree -> likely.contains(tree.species()) == first)
-                    .flatMap(tree -> named(text, tree, score -> score > 0).stream())
-                    .sorted(Comparator.comparing(named -> -named.score())))
-        .map(named -> named.item().id())
-        .distinct()
+  /** The items, at most three, of which a text has most words; none if it has no word of any. */
+  public List<Item> nearest(String text, Set<Species> likely) {
+    var ids = new HashSet<String>();
+    return trees(text, likely)
+        .flatMap(tree -> items(text, tree, score -> score > 0).stream())
+        .filter(item -> ids.add(item.id()))
         .limit(MOST_NEAR)
         .toList();
   }
@@ -99,19 +84,15 @@ public final class ItemNames {
         .stream().sorted(Comparator.comparing(tree -> !likely.contains(tree.species())));
   }
 
-  private List<Named> named(String text, CutTree tree, DoublePredicate enough) {
-    var named = new ArrayList<Named>();
+  /** The items of a species that a text names well enough, the best first. */
+  private List<Item> items(String text, CutTree tree, DoublePredicate enough) {
+    var scores = new LinkedHashMap<Item, Double>();
     for (var item : tree.items()) {
-      double score =
-          names(item, tree.species())
-              .mapToDouble(name -> score(text, name, tree, item))
-              .max()
-              .orElse(0);
-      if (enough.test(score)) {
-        named.add(new Named(item, score));
-      }
+      names(item, tree.species()).mapToDouble(name -> score(text, name, tree, item)).max().stream()
+          .filter(enough)
+          .forEach(score -> scores.put(item, score));
     }
-    return named;
+    return scores.keySet().stream().sorted(Comparator.comparing(i -> -scores.get(i))).toList();
   }
 
   /** What an item is called; a part of its name in brackets is a name as well. */

@@ -1,6 +1,7 @@
 package gambrel.files.folder;
 
 import gambrel.trade.cuts.CutTrees;
+import gambrel.trade.cuts.Item;
 import gambrel.trade.cuts.Region;
 import gambrel.trade.cuts.Species;
 import gambrel.trade.notice.Notice;
@@ -61,7 +62,7 @@ record Known(
   String item(ShopRow row) {
     String item = row.get("item", CellTypes::item).orElse("");
     if (!item.isEmpty() && !isItem(item)) {
-      var near = new ItemNames(cuts, region).nearest(item, species);
+      var near = new ItemNames(cuts, region).nearest(item, species).stream().map(Item::id).toList();
       String variant = near.isEmpty() ? ".ITEM" : ".ITEM_NEAR";
       throw row.refuse(row.unknown("item", variant).with("cell", item).with("nearest", near));
     }

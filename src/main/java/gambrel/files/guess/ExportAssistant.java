@@ -114,7 +114,8 @@ public final class ExportAssistant {
       var named = name.isEmpty() ? folderFor() : name;
       var draft = LayoutProposal.of(sample, shop, today, named);
       boolean saved = !choice.settings().isEmpty() || choice.fault().isPresent();
-      if (!saved && !(read.isRight() && draft.questions().isEmpty())) {
+      boolean doubtful = draft.table().header() && !draft.questions().isEmpty();
+      if (!saved && (!read.isRight() || doubtful)) {
         propose(draft, name.isEmpty());
       } else {
         confirm(read, draft, choice, saved);

@@ -13,6 +13,7 @@ import gambrel.trade.shop.IdIndex;
 import gambrel.trade.shop.Shop;
 import gambrel.trade.shop.Step;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -113,19 +114,31 @@ final class MissingCodes {
             () ->
                 of.name().isEmpty()
                     ? onRail(of)
-                    : names.nearest(of.name(), likely).stream().flatMap(this::withStep).toList());
+                    : names.nearest(of.name(), likely).stream()
+                        .flatMap(MissingCodes::withStep)
+                        .toList());
   }
 
-  /** A code without a name that each body has once or twice may be of the rail. */
-  private static List<String> onRail(Missing of) {
-    var counts =
-        of.bodies().stream()
-            .collect(Collectors.groupingBy(body -> body, Collectors.counting()))
-            .values();
-    boolean halves = counts.stream().allMatch(rows -> rows == TWICE);
-    return halves || counts.stream().allMatch(rows -> rows == 1)
-        ? onRail(halves ? CutTree.SIDE : CutTree.ROOT).toList()
-        : List.of();
+  /**
+   * A code without a name may be of the rail if each body has it once, as a carcase, or twice, as a
+   * side, and no such code is weighed more often.
+   */
+  private List<String> onRail(Missing of) {
+    boolean often =
+        missing.values().stream()
+            .filter(other -> other.name().isEmpty())
+            .flatMap(other -> perBody(other).stream())
+            .anyMatch(rows -> rows > TWICE);
+    var counts = Set.copyOf(perBody(of));
+    return often || counts.size() > 1
+        ? List.of()
+        : onRail(counts.contains((long) TWICE) ? CutTree.SIDE : CutTree.ROOT).toList();
+  }
+
+  private static Collection<Long> perBody(Missing of) {
+    return of.bodies().stream()
+        .collect(Collectors.groupingBy(body -> body, Collectors.counting()))
+        .values();
   }
 
   private static Stream<String> onRail(String item) {
@@ -140,13 +153,6 @@ final class MissingCodes {
         .or(() -> names.item(text, likely).map(item -> withStep(item).toList()))
         .or(() -> GuessWords.meaning(text).map(List::of))
         .orElse(List.of());
-  }
-
-  private Stream<String> withStep(String id) {
-    return shop.cuts().all().stream()
-        .flatMap(tree -> tree.find(id).stream())
-        .limit(1)
-        .flatMap(MissingCodes::withStep);
   }
 
   private static Stream<String> withStep(Item item) {
