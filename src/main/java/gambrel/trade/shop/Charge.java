@@ -1,10 +1,10 @@
 package gambrel.trade.shop;
 
+import gambrel.trade.measure.FileWord;
 import gambrel.trade.measure.Weight;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.EnumSet;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 
@@ -45,7 +45,7 @@ public record Charge(
     Optional<LocalDate> to) {
 
   /** The quantity that is charged. */
-  public enum Basis {
+  public enum Basis implements FileWord {
     /** Animals. */
     HEAD,
     /** Live weight. */
@@ -72,11 +72,6 @@ public record Charge(
     /** Whether it is a weight, in the shop's unit; else it is a number of what its name says. */
     public boolean isWeight() {
       return !COUNTED.contains(this);
-    }
-
-    /** Its name in files and words. */
-    public String id() {
-      return name().toLowerCase(Locale.ROOT);
     }
   }
 }

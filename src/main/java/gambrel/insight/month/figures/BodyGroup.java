@@ -1,5 +1,6 @@
 package gambrel.insight.month.figures;
 
+import gambrel.trade.measure.FileWord;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.LocalDate;
@@ -28,7 +29,7 @@ public record BodyGroup(
       Stream.of(8, 15, 22).map(BigDecimal::valueOf).toList();
 
   /** A property by which the bodies of a species are divided into groups. */
-  public enum Split {
+  public enum Split implements FileWord {
     /** None: all bodies are one group. */
     ALL,
     /** The class that the shop gives the body. */
@@ -40,34 +41,28 @@ public record BodyGroup(
     /** Hot weight, by thirds of the shop's bodies. */
     WEIGHT,
     /** The day of the kill. */
-    KILLED("day"),
+    KILLED,
     /** The chiller that they hang in. */
     CHILLER,
     /** The scale that weighed them hot and cold. */
-    HUNG_SCALE("scale"),
+    HUNG_SCALE,
     /** The day of the last cut. */
-    CUT("day"),
+    CUT,
     /** The scale that weighed what came of them. */
-    BENCH_SCALE("scale"),
+    BENCH_SCALE,
     /** Who boned them. */
     BONER;
 
     /** The splits by owner. */
     public static final List<Split> BY_OWNER = List.of(ALL, CATEGORY, DAYS, FAT, WEIGHT);
 
-    private final String id;
-
-    Split() {
-      id = name().toLowerCase(Locale.ROOT);
-    }
-
-    Split(String id) {
-      this.id = id;
-    }
-
-    /** Its name in data files and words. */
+    @Override
     public String id() {
-      return id;
+      return switch (this) {
+        case KILLED, CUT -> "day";
+        case HUNG_SCALE, BENCH_SCALE -> "scale";
+        default -> FileWord.super.id();
+      };
     }
 
     /** The places and days of a loss. Their figures are of the bodies of all owners. */

@@ -3,9 +3,9 @@ package gambrel.insight.month.figures;
 import gambrel.trade.balance.BodyBalance;
 import gambrel.trade.balance.Outputs;
 import gambrel.trade.cuts.Species;
+import gambrel.trade.measure.FileWord;
 import java.util.EnumMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Predicate;
@@ -22,7 +22,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
  */
 public record Completeness(What what, int of, int known, List<MonthBody> asked) {
   /** A weight that a body may lack. */
-  public enum What {
+  public enum What implements FileWord {
     /** Live weight, not guessed. */
     LIVE(b -> b.body().liveWeight().isPresent() && !b.body().liveGuessed()),
     /** Hot weight on the rail. */
@@ -38,11 +38,6 @@ public record Completeness(What what, int of, int known, List<MonthBody> asked) 
 
     What(Predicate<BodyBalance> known) {
       this.known = known;
-    }
-
-    /** Its name in data files and words. */
-    public String id() {
-      return name().toLowerCase(Locale.ROOT);
     }
 
     private boolean isKnown(MonthBody body) {

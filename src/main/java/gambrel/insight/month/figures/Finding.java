@@ -3,6 +3,7 @@ package gambrel.insight.month.figures;
 import gambrel.trade.cuts.Item;
 import gambrel.trade.cuts.Species;
 import gambrel.trade.measure.Exact;
+import gambrel.trade.measure.FileWord;
 import gambrel.trade.measure.Money;
 import java.time.LocalDate;
 import java.util.Comparator;
@@ -10,7 +11,6 @@ import java.util.Currency;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
@@ -34,16 +34,11 @@ public record Finding(
     List<Cost> costs,
     Sureness sureness) {
   /** How sure a finding is. */
-  public enum Sureness {
+  public enum Sureness implements FileWord {
     /** It is a sum of records; nothing was inferred. */
     CERTAIN,
     /** A statistical test with a stated rate of false alarms found it. */
     LIKELY;
-
-    /** Its name in data files, and the last part of its words' key. */
-    public String id() {
-      return name().toLowerCase(Locale.ROOT);
-    }
   }
 
   /** Most money first; findings without money last; then by sureness, kind and subjects. */
@@ -188,7 +183,7 @@ public record Finding(
    * What a month may ask its owner to look at. Words files have what was seen under {@code
    * finding.ID}, and what to do under {@code step.ID}.
    */
-  public enum Kind {
+  public enum Kind implements FileWord {
     /** Bodies lost more in the chiller than before. */
     CHILLER,
     /** Single bodies lost far more or far less in the chiller, or were weighed cold late. */
@@ -225,10 +220,5 @@ public record Finding(
     YIELD,
     /** Work on the block took longer than before. */
     PACE;
-
-    /** Its name in data files and words. */
-    public String id() {
-      return name().toLowerCase(Locale.ROOT).replace('_', '-');
-    }
   }
 }

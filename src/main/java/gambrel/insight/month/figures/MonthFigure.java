@@ -4,8 +4,8 @@ import gambrel.insight.month.figures.GroupComparison.Difference;
 import gambrel.trade.cuts.Item;
 import gambrel.trade.cuts.Species;
 import gambrel.trade.measure.Exact;
+import gambrel.trade.measure.FileWord;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
@@ -167,18 +167,13 @@ public record MonthFigure(
   }
 
   /** How the bodies of a table of yields are grouped. */
-  public enum By {
+  public enum By implements FileWord {
     /** Not grouped. */
     ALL,
     /** By the class that the shop gives them. */
     CLASS,
     /** By boner. */
     BONER;
-
-    /** Its name in data files and words. */
-    public String id() {
-      return name().toLowerCase(Locale.ROOT);
-    }
   }
 
   /**

@@ -1,12 +1,12 @@
 package gambrel.insight.month.figures;
 
+import gambrel.trade.measure.FileWord;
 import gambrel.trade.measure.Weight;
 import gambrel.trade.reckoning.BodyAccount;
 import gambrel.trade.shop.Customer;
 import java.util.Collection;
 import java.util.EnumMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -14,7 +14,7 @@ import java.util.function.Function;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /** Who bears a body's losses. Weights and money of different owners are never added. */
-public enum Ownership {
+public enum Ownership implements FileWord {
   /** Customers alone. */
   CUSTOMERS,
   /** The shop alone. */
@@ -53,10 +53,5 @@ public enum Ownership {
       weight.apply(body).ifPresent(w -> sums.merge(body.whose(), w.fraction(), BigFraction::add));
     }
     return sums;
-  }
-
-  /** Its name in data files, and the last part of its words' key. */
-  public String id() {
-    return name().toLowerCase(Locale.ROOT);
   }
 }
