@@ -38,6 +38,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
  * The report of a month, from which its summary and its rows of the data files are made. Each part
@@ -172,6 +173,11 @@ public record MonthReport(
   /** Another figure of the same bodies; empty if unknown. */
   public Optional<MonthFigure> find(FigureName name, MonthFigure same) {
     return find(name, same.whose(), same.species(), same.group());
+  }
+
+  /** The value of another figure of the same bodies; empty if unknown. */
+  public Optional<BigFraction> value(FigureName name, MonthFigure same) {
+    return find(name, same).flatMap(MonthFigure::value);
   }
 
   /**

@@ -164,11 +164,9 @@ final class FlowPart extends StatementPart {
     bar(Kind.STAGE, label, Weight.ZERO, weight, hung(weight), share(weight));
   }
 
-  /** Adds a bar to scale. One that is negative or beyond the chart is a line at its place. */
   private void bar(Kind kind, String label, Weight from, Weight weight, String text, String share) {
-    int left = Math.max(0, Math.min(place(from), FlowView.FULL - 1));
-    int right = Math.max(left + 1, Math.min(place(from.plus(weight)), FlowView.FULL));
-    bars.add(new FlowView.Row(kind, say(label), left, right - left, text, share));
+    int end = place(from.plus(weight));
+    bars.add(FlowView.Row.between(kind, say(label), place(from), end, text, share));
   }
 
   /** The place of a weight on the chart, which is as long as the first weight. */

@@ -44,5 +44,16 @@ public record FlowView(List<Row> rows, List<String> notes) {
         throw new IllegalArgumentException("bar outside the drawing: " + x + " + " + width);
       }
     }
+
+    /**
+     * A bar from one place of the drawing to another. One that is negative or beyond the drawing is
+     * a line at its place.
+     */
+    public static Row between(
+        Kind kind, String label, int from, int to, String text, String share) {
+      int left = Math.max(0, Math.min(from, FULL - 1));
+      int right = Math.max(left + 1, Math.min(to, FULL));
+      return new Row(kind, label, left, right - left, text, share);
+    }
   }
 }

@@ -1,5 +1,6 @@
 package gambrel.trade.balance;
 
+import gambrel.trade.measure.ByteOrder;
 import gambrel.trade.measure.Share;
 import gambrel.trade.measure.Weight;
 import gambrel.trade.shop.Body;
@@ -187,6 +188,14 @@ public record BodyBalance(
     }
 
     private static BigFraction hours(OffsetDateTime from, OffsetDateTime to) {
+  /** The body cut last in front, of those cut at one moment the last by id; needs a last cut. */
+  public static final Comparator<BodyBalance> LATEST_CUT_FIRST =
+      Comparator.comparing(
+              (BodyBalance balance) -> balance.lastCut().orElseThrow(),
+              OffsetDateTime.timeLineOrder())
+          .thenComparing(balance -> balance.body().id(), ByteOrder.IDS)
+          .reversed();
+
       return BigFraction.of(Duration.between(from, to).toMillis(), MILLIS_AN_HOUR);
     }
   }

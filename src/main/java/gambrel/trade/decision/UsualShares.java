@@ -2,7 +2,6 @@ package gambrel.trade.decision;
 
 import gambrel.trade.balance.BodyBalance;
 import gambrel.trade.cuts.Species;
-import gambrel.trade.measure.ByteOrder;
 import gambrel.trade.measure.Exact;
 import gambrel.trade.measure.Share;
 import gambrel.trade.measure.Weight;
@@ -10,7 +9,6 @@ import gambrel.trade.notice.Value;
 import gambrel.trade.shop.Settings;
 import java.time.OffsetDateTime;
 import java.util.Collection;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -26,10 +24,6 @@ public final class UsualShares {
   private static final int FEWEST = 5;
   private static final BigFraction OF_MEDIAN = BigFraction.of(3, 4);
   private static final BigFraction WITHOUT_MEDIAN = BigFraction.of(2, 5);
-  private static final Comparator<BodyBalance> LATEST_FIRST =
-      Comparator.comparing(UsualShares::lastCut, OffsetDateTime.timeLineOrder())
-          .thenComparing(balance -> balance.body().id(), ByteOrder.IDS)
-          .reversed();
 
   private final Settings settings;
   private final Map<Species, List<BodyBalance>> latest;
@@ -40,7 +34,7 @@ public final class UsualShares {
     latest =
         balances.stream()
             .filter(balance -> tested(balance).isPresent())
-            .sorted(LATEST_FIRST)
+            .sorted(BodyBalance.LATEST_CUT_FIRST)
             .collect(Collectors.groupingBy(balance -> balance.body().species()));
   }
 

@@ -8,7 +8,6 @@ import gambrel.trade.decision.Reason;
 import gambrel.trade.decision.State;
 import gambrel.trade.notice.Notice;
 import gambrel.trade.notice.NoticeCode;
-import gambrel.trade.notice.Place;
 import gambrel.trade.notice.Value;
 import gambrel.trade.shop.Body;
 import gambrel.trade.shop.Customer;
@@ -58,7 +57,7 @@ final class FigureNotices {
   }
 
   private static Notice about(NoticeCode code, Body body) {
-    return Notice.of(code, Place.NONE).aboutBody(body.id());
+    return Notice.of(code).aboutBody(body.id());
   }
 
   void unused(Release release) {
@@ -148,7 +147,7 @@ final class FigureNotices {
     }
     if (batch.isOut()) {
       var reason = Judge.batchOut(batch, reckoning.shop().settings().unit());
-      notices.add(Notice.of(NoticeCode.BATCH_OUT, Place.NONE).withAll(reason.saying()));
+      notices.add(Notice.of(NoticeCode.BATCH_OUT).withAll(reason.saying()));
     }
     if (batch.late()) {
       notices.add(late(batch));
@@ -160,7 +159,7 @@ final class FigureNotices {
   }
 
   private static Notice aboutBatch(NoticeCode code, String batch) {
-    return Notice.of(code, Place.NONE).with("batch", batch);
+    return Notice.of(code).with("batch", batch);
   }
 
   private static Notice late(BatchBalance batch) {
@@ -168,7 +167,7 @@ final class FigureNotices {
     var due = batch.batch().due();
     return due.isPresent()
         ? aboutBatch(NoticeCode.BATCH_LATE, batch.batch().id()).with("due", due.get())
-        : Notice.of(NoticeCode.BATCH_LATE, "NO_DUE", Place.NONE)
+        : Notice.of(NoticeCode.BATCH_LATE, "NO_DUE")
             .with("batch", batch.batch().id())
             .with("last", rows.get(rows.size() - 1).date());
   }

@@ -1,11 +1,8 @@
 package gambrel.trade.reckoning;
 
 import gambrel.trade.balance.BodyBalance;
-import gambrel.trade.measure.ByteOrder;
 import gambrel.trade.shop.Body;
-import java.time.OffsetDateTime;
 import java.util.Collection;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
@@ -14,12 +11,6 @@ import java.util.function.Predicate;
 final class UsualDays {
   private static final int MOST = 20;
   private static final int FEWEST = 5;
-  private static final Comparator<BodyBalance> LATEST_FIRST =
-      Comparator.comparing(
-              (BodyBalance balance) -> balance.lastCut().orElseThrow(),
-              OffsetDateTime.timeLineOrder())
-          .thenComparing(balance -> balance.body().id(), ByteOrder.IDS)
-          .reversed();
 
   private final List<BodyBalance> latest;
 
@@ -30,7 +21,7 @@ final class UsualDays {
             .filter(account -> account.decision().state().isSettled() && account.body().isCut())
             .map(BodyAccount::balance)
             .filter(b -> b.daysHung().isPresent() && b.lastCut().isPresent())
-            .sorted(LATEST_FIRST)
+            .sorted(BodyBalance.LATEST_CUT_FIRST)
             .toList();
   }
 

@@ -6,7 +6,6 @@ import gambrel.trade.decision.UnreadRows;
 import gambrel.trade.notice.Notice;
 import gambrel.trade.notice.NoticeCode;
 import gambrel.trade.notice.Phrase;
-import gambrel.trade.notice.Place;
 import gambrel.trade.notice.Value;
 import gambrel.trade.reckoning.BodyAccount;
 import gambrel.trade.reckoning.Night;
@@ -137,7 +136,7 @@ public final class IssuePlanner {
       return issue;
     }
     notices.add(
-        Notice.of(NoticeCode.REVISIONS_STOPPED, Place.NONE)
+        Notice.of(NoticeCode.REVISIONS_STOPPED)
             .with("count", revisions.size())
             .with("limit", limit)
             .with("bodies", bodies(revisions)));

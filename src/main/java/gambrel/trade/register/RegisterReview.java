@@ -5,7 +5,6 @@ import gambrel.trade.decision.State;
 import gambrel.trade.measure.Weight;
 import gambrel.trade.notice.Notice;
 import gambrel.trade.notice.NoticeCode;
-import gambrel.trade.notice.Place;
 import gambrel.trade.reckoning.BodyAccount;
 import gambrel.trade.reckoning.Night;
 import java.time.LocalDateTime;
@@ -44,10 +43,7 @@ final class RegisterReview {
         .filter(last -> last.isAfter(now))
         .ifPresent(
             last ->
-                notices.add(
-                    Notice.of(NoticeCode.CLOCK_BACK, Place.NONE)
-                        .with("last", last)
-                        .with("now", now)));
+                notices.add(Notice.of(NoticeCode.CLOCK_BACK).with("last", last).with("now", now)));
   }
 
   /** Adds one notice for all bodies, since one missing file is the likely cause. */
@@ -63,10 +59,10 @@ final class RegisterReview {
       var some = gone.stream().limit(MOST_NAMED).toList();
       notices.add(
           gone.size() > MOST_NAMED
-              ? Notice.of(NoticeCode.WEIGHINGS_GONE, "MANY", Place.NONE)
+              ? Notice.of(NoticeCode.WEIGHINGS_GONE, "MANY")
                   .with("bodies", some)
                   .with("more", gone.size() - MOST_NAMED)
-              : Notice.of(NoticeCode.WEIGHINGS_GONE, Place.NONE).with("bodies", some));
+              : Notice.of(NoticeCode.WEIGHINGS_GONE).with("bodies", some));
     }
   }
 
@@ -92,7 +88,7 @@ final class RegisterReview {
     for (var row : register.latest()) {
       if (!night.isOwner(row.customer(), row.body())) {
         notices.add(
-            Notice.of(NoticeCode.STATEMENT_ORPHANED, Place.NONE)
+            Notice.of(NoticeCode.STATEMENT_ORPHANED)
                 .aboutBody(row.body())
                 .with("customer", row.customer())
                 .with("statement", row.file()));

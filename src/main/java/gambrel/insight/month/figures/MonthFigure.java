@@ -38,27 +38,27 @@ public record MonthFigure(
   /** A figure of all owners' bodies, without comparison and interval. */
   public static MonthFigure of(
       FigureName name, Species species, Group group, int bodies, Optional<BigFraction> value) {
-    return new MonthFigure(
-        name,
-        Optional.empty(),
-        Optional.of(species),
-        group,
-        bodies,
-        value,
-        Optional.empty(),
-        Comparison.NONE,
-        Optional.empty());
+    return of(name, Optional.of(species), group, bodies, value);
   }
 
   /** A figure of all owners' bodies of all species, without comparison and interval. */
   public static MonthFigure ofAll(FigureName name, Group group, int bodies, BigFraction value) {
+    return of(name, Optional.empty(), group, bodies, Optional.of(value));
+  }
+
+  private static MonthFigure of(
+      FigureName name,
+      Optional<Species> species,
+      Group group,
+      int bodies,
+      Optional<BigFraction> value) {
     return new MonthFigure(
         name,
         Optional.empty(),
-        Optional.empty(),
+        species,
         group,
         bodies,
-        Optional.of(value),
+        value,
         Optional.empty(),
         Comparison.NONE,
         Optional.empty());

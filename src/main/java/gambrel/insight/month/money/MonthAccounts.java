@@ -13,21 +13,18 @@ import java.util.function.Function;
 
 /** The accounts of a month: what its statements charge, by rate of tax, and what is owed. */
 public final class MonthAccounts {
-  private MonthAccounts() {}
+  private final MonthRecords records;
+  private final List<MonthFigure> figures = new ArrayList<>();
+
+  private MonthAccounts(MonthRecords records) {
+    this.records = records;
+  }
 
   /** Charges at one rate of tax. */
   public record TaxRate(BigDecimal percent) implements MonthFigure.Group {
     @Override
     public String id() {
       return "tax " + percent.toPlainString();
-    }
-  }
-
-  /** Charges whose rate of tax was not kept when the statement was issued. */
-  public record TaxNotKept() implements MonthFigure.Group {
-    @Override
-    public String id() {
-      return "tax not kept";
     }
   }
 
@@ -63,36 +60,27 @@ public final class MonthAccounts {
    * statements of earlier months, by age and together; none if nothing was issued.
    */
   public static List<MonthFigure> of(MonthRecords records) {
+    var accounts = new MonthAccounts(records);
     var month = Debt.of(records);
-    var figures = new ArrayList<MonthFigure>();
     if (!month.isEmpty()) {
-      rates(figures, records, month);
-      var all = BodyGroup.ALL;
-      figures.addAll(
-          List.of(
-              sum(
-                  records,
-                  FigureName.STATEMENTS_NET,
-                  all,
-                  month,
-                  debt -> debt.statement().charges()),
-              sum(records, FigureName.STATEMENTS_TAX, all, month, debt -> debt.statement().tax()),
-              sum(records, FigureName.STATEMENTS_RECEIVED, all, month, Debt::received),
-              sum(records, FigureName.STATEMENTS_OWED, all, month, Debt::due)));
+      accounts.rates(month);
+      accounts.charged(BodyGroup.ALL, month);
+      accounts.sum(FigureName.STATEMENTS_RECEIVED, BodyGroup.ALL, month, Debt::received);
+      accounts.sum(FigureName.STATEMENTS_OWED, BodyGroup.ALL, month, Debt::due);
     }
     var unpaid = Debt.unpaid(records);
     if (!month.isEmpty() || !unpaid.isEmpty()) {
       for (var age : Age.ALL) {
         var some = unpaid.stream().filter(debt -> age.includes(debt.days(records))).toList();
-        figures.add(sum(records, FigureName.OWED, age, some, Debt::due));
+        accounts.sum(FigureName.OWED, age, some, Debt::due);
       }
-      figures.add(sum(records, FigureName.OWED, BodyGroup.ALL, unpaid, Debt::due));
+      accounts.sum(FigureName.OWED, BodyGroup.ALL, unpaid, Debt::due);
     }
-    return figures;
+    return accounts.figures;
   }
 
-  /** Adds the sums at each rate of tax, the least first. */
-  private static void rates(List<MonthFigure> figures, MonthRecords records, List<Debt> month) {
+  /** Adds the sums at each rate of tax, the least first; then those whose rate was not kept. */
+  private void rates(List<Debt> month) {
     var net = new TreeMap<BigDecimal, Money>();
     var tax = new TreeMap<BigDecimal, Money>();
     for (var debt : month) {
@@ -105,32 +93,27 @@ public final class MonthAccounts {
     net.forEach(
         (rate, amount) -> {
           var group = new TaxRate(rate);
-          figures.add(figure(records, FigureName.STATEMENTS_NET, group, month.size(), amount));
-          figures.add(
-              figure(records, FigureName.STATEMENTS_TAX, group, month.size(), tax.get(rate)));
+          add(FigureName.STATEMENTS_NET, group, month.size(), amount);
+          add(FigureName.STATEMENTS_TAX, group, month.size(), tax.get(rate));
         });
     var bare = month.stream().filter(debt -> debt.statement().lines().isEmpty()).toList();
     if (!Debt.sum(bare, debt -> debt.statement().charges()).equals(Money.ZERO)) {
-      var group = new TaxNotKept();
-      figures.add(
-          sum(records, FigureName.STATEMENTS_NET, group, bare, debt -> debt.statement().charges()));
-      figures.add(
-          sum(records, FigureName.STATEMENTS_TAX, group, bare, debt -> debt.statement().tax()));
+      charged(new MonthFigure.Named("tax not kept"), bare);
     }
   }
 
-  private static MonthFigure sum(
-      MonthRecords records,
-      FigureName name,
-      MonthFigure.Group group,
-      List<Debt> debts,
-      Function<Debt, Money> amount) {
-    return figure(records, name, group, debts.size(), Debt.sum(debts, amount));
+  private void charged(MonthFigure.Group group, List<Debt> debts) {
+    sum(FigureName.STATEMENTS_NET, group, debts, debt -> debt.statement().charges());
+    sum(FigureName.STATEMENTS_TAX, group, debts, debt -> debt.statement().tax());
   }
 
-  private static MonthFigure figure(
-      MonthRecords records, FigureName name, MonthFigure.Group group, int number, Money amount) {
+  private void sum(
+      FigureName name, MonthFigure.Group group, List<Debt> debts, Function<Debt, Money> amount) {
+    add(name, group, debts.size(), Debt.sum(debts, amount));
+  }
+
+  private void add(FigureName name, MonthFigure.Group group, int number, Money amount) {
     var value = amount.fraction(records.settings().currency());
-    return MonthFigure.ofAll(name, group, number, value);
+    figures.add(MonthFigure.ofAll(name, group, number, value));
   }
 }

@@ -9,7 +9,6 @@ import gambrel.insight.month.figures.Ownership;
 import gambrel.pages.views.PartView;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
 
 /** Losses of like bodies beside those of the twelve months before. */
 record AgainstPart(MonthPart.Page page) implements MonthPart {
@@ -24,7 +23,7 @@ record AgainstPart(MonthPart.Page page) implements MonthPart {
             .number(label("lost", unit()), this::lost)
             .number(
                 label("worth", currency()),
-                figure -> major(same(figure, FigureName::valueOf).flatMap(MonthFigure::value)))
+                figure -> major(report().value(FigureName.valueOf(loss(figure)), figure)))
             .counted(label("lost", percent), figure -> counted(Optional.of(figure)))
             .counted(
                 label("before", percent),
@@ -52,12 +51,8 @@ record AgainstPart(MonthPart.Page page) implements MonthPart {
         .orElseThrow();
   }
 
-  private Optional<MonthFigure> same(MonthFigure figure, Function<BodyFigure, FigureName> name) {
-    return report().find(name.apply(loss(figure)), figure);
-  }
-
   private String lost(MonthFigure figure) {
-    return weights().lost(loss(figure), same(figure, FigureName::weightOf));
+    return weights().lost(loss(figure), report().find(FigureName.weightOf(loss(figure)), figure));
   }
 
   /** A class of a species needs enough bodies, and another class beside it that has enough. */

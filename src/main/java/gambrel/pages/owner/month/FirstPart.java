@@ -74,7 +74,7 @@ record FirstPart(MonthPart.Page page) implements MonthPart {
   }
 
   private List<TableView> sums() {
-    return new TotalsPart(page).sums();
+    return new KilosPart(page).sums();
   }
 
   /** The findings that have no room on the page. */

@@ -5,6 +5,7 @@ import gambrel.insight.month.figures.FigureName;
 import gambrel.insight.month.figures.MonthFigure;
 import gambrel.pages.views.FlowView;
 import gambrel.pages.views.FlowView.Kind;
+import gambrel.pages.views.TableView;
 import gambrel.pages.words.PrintedShares;
 import gambrel.trade.measure.Exact;
 import gambrel.trade.measure.Weight;
@@ -13,9 +14,9 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.apache.commons.numbers.fraction.BigFraction;
+import java.util.stream.Stream;
 
-/** The picture of all weight of the month, in the form of a statement's picture. */
+/** The picture of all weight of the month, as on a statement, and the same in sums of owners. */
 record KilosPart(MonthPart.Page page) implements MonthPart {
   /** What is taken off before the boning room, in the order of the way. */
   private static final Map<FigureName, Kind> BEFORE = new EnumMap<>(FigureName.class);
@@ -112,22 +113,44 @@ record KilosPart(MonthPart.Page page) implements MonthPart {
     return parts;
   }
 
-  /** A bar to scale. One that is negative or beyond the drawing is a line at its place. */
   private FlowView.Row bar(Weight first, Part part, Weight from) {
-    int left = Math.max(0, Math.min(place(from, first), FlowView.FULL - 1));
-    int end = place(from.plus(part.weight()), first);
-    int right = Math.max(left + 1, Math.min(end, FlowView.FULL));
-    return new FlowView.Row(
+    return FlowView.Row.between(
         part.kind(),
         say("kilos." + part.name().id()),
-        left,
-        right - left,
+        place(from, first),
+        place(from.plus(part.weight()), first),
         formats().weight(part.weight(), weights().prose()),
         formats().percentTenths(part.tenths()));
   }
 
   private static int place(Weight weight, Weight first) {
-    var place = weight.fraction().multiply(BigFraction.of(FlowView.FULL));
-    return Exact.round(place.divide(first.fraction()), 0).intValueExact();
+    return Exact.round(weight.percentOf(first).multiply(FlowView.FULL / 100), 0).intValueExact();
+  }
+
+  /** A row for each owner; a column of which no owner has a weight is left out. */
+  List<TableView> sums() {
+    var lines =
+        report().figures(FigureName.ROOM_FIRST).filter(sum -> sum.whose().isPresent()).toList();
+    var table =
+        new TableBuilder<MonthFigure>("sums figures even short")
+            .first("", line -> owner(line.whose().orElseThrow()), "kinds")
+            .number(say("number"), line -> count(line.bodies()));
+    Stream.of(
+            FigureName.ROOM_FIRST,
+            FigureName.ROOM_WHOLE,
+            FigureName.ROOM_BONING,
+            FigureName.ROOM_HOME,
+            FigureName.ROOM_OFFAL)
+        .filter(name -> lines.stream().anyMatch(line -> !sum(name, line).isEmpty()))
+        .forEach(
+            name -> table.number(label("kilos." + name.id(), unit()), line -> sum(name, line)));
+    return table.rows(lines).table();
+  }
+
+  private String sum(FigureName name, MonthFigure line) {
+    return report()
+        .value(name, line)
+        .map(sum -> formats().bareWeight(Weight.of(sum), weights().prose()))
+        .orElse("");
   }
 }

@@ -7,16 +7,19 @@ import gambrel.insight.month.figures.GroupComparison;
 import gambrel.insight.month.figures.MonthFigure;
 import gambrel.insight.month.figures.Ownership;
 import gambrel.insight.month.figures.Spread;
+import gambrel.insight.month.money.Debt;
 import gambrel.insight.month.money.MonthAccounts.Age;
 import gambrel.insight.month.money.MonthAccounts.TaxRate;
 import gambrel.insight.month.money.OwnStock;
 import gambrel.insight.month.money.SupplierLine;
 import gambrel.pages.views.PartView;
+import gambrel.trade.measure.Groups;
 import gambrel.trade.measure.Money;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** What the work earned, what the shop bought and may bid, and the accounts. */
@@ -67,7 +70,7 @@ record MoneyPart(MonthPart.Page page) implements MonthPart {
   }
 
   private String other(FigureName name, MonthFigure same) {
-    return major(report().find(name, same).flatMap(MonthFigure::value));
+    return major(report().value(name, same));
   }
 
   /** The most that may be bid for a unit of hot weight, by class. */
@@ -81,11 +84,7 @@ record MoneyPart(MonthPart.Page page) implements MonthPart {
             .number(say("number"), bid -> count(bid.bodies()), "few")
             .number(
                 say("take_home_of_hot"),
-                bid ->
-                    tenths(
-                        report()
-                            .find(FigureName.BID_TAKE_HOME_PCT, bid)
-                            .flatMap(MonthFigure::value)))
+                bid -> tenths(report().value(FigureName.BID_TAKE_HOME_PCT, bid)))
             .number(label("take_home_worth", rate), bid -> other(FigureName.BID_WORTH_OF_HOT, bid))
             .number(label("work", rate), bid -> other(FigureName.BID_WORK_OF_HOT, bid))
             .number(label("bid", rate), bid -> major(bid.value()), "strong")
@@ -217,5 +216,22 @@ record MoneyPart(MonthPart.Page page) implements MonthPart {
     return age.isOpen()
         ? say("accounts.age.over", count(age.from() - 1L))
         : say("accounts.age", count(age.from()), count(age.to()));
+  }
+
+  /** What customers owe for statements of this month and before, the oldest debt first. */
+  PartView unpaid() {
+    var table =
+        new TableBuilder<List<Debt>>("unpaid figures")
+            .first(say("customer"), of -> page.names().customer(of.get(0).statement().customer()))
+            .column(say("oldest"), "day", of -> formats().date(of.get(0).since()))
+            .words(
+                say("bodies_owed"),
+                of -> of.stream().map(d -> d.statement().body()).collect(Collectors.joining(", ")))
+            .number(
+                label("accounts.owed", currency()),
+                of -> formats().bareMoney(Debt.sum(of, Debt::due)));
+    var unpaid = Debt.unpaid(records()).stream();
+    table.rows(Groups.inOrder(unpaid, debt -> debt.statement().customer()).values());
+    return PartView.withRoom(say("unpaid"), table.table(), List.of());
   }
 }

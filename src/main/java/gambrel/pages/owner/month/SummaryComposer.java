@@ -69,7 +69,7 @@ public final class SummaryComposer {
                 new PacePart(page).part(),
                 new ValuePart(page).part(),
                 new MoneyPart(page).stock(),
-                new TotalsPart(page).unpaid(),
+                new MoneyPart(page).unpaid(),
                 bodies.batches(),
                 new YearPart(page).part(),
                 bodies.bodies())));
