@@ -2,7 +2,6 @@ package gambrel.pages.views;
 
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Stream;
 
 /**
  * The owner's month, ready for the template: three pages and an appendix. Empty parts are not
@@ -29,9 +28,4 @@ public record SummaryView(
     List<PartView> losses,
     List<PartView> money,
     List<FirstPage.Row> more,
-    List<PartView> appendix) {
-  /** All parts after the first page. */
-  public List<PartView> parts() {
-    return Stream.of(losses, money, appendix).flatMap(List::stream).toList();
-  }
-}
+    List<PartView> appendix) {}

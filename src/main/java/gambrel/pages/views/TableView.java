@@ -38,10 +38,5 @@ public record TableView(
    * @param style its classes; may be empty
    * @param cells its cells, from left to right
    */
-  public record Row(String style, List<Cell> cells) {
-    /** The texts of its cells. */
-    public List<String> texts() {
-      return cells.stream().map(Cell::text).toList();
-    }
-  }
+  public record Row(String style, List<Cell> cells) {}
 }

@@ -67,12 +67,8 @@ public record Entitlement(
 
   /** Take-home weight: all lines but offal, and the batch parts. */
   public Weight takeHome() {
-    return sum(line -> !line.isOffal(), Line::weight).plus(batches());
-  }
-
-  /** The part of the take-home weight that is meat or trim, batch parts included. */
-  public Weight meatHome() {
-    return sum(Line::isMeat, Line::weight).plus(batches());
+    var batches = Weight.sum(batchParts.stream().map(BatchPart::weight).toList());
+    return sum(line -> !line.isOffal(), Line::weight).plus(batches);
   }
 
   /** The part of the take-home weight that is neither meat nor trim, such as bones. */
@@ -102,10 +98,6 @@ public record Entitlement(
 
   private Weight sum(Predicate<Line> which, Function<Line, Weight> weight) {
     return Weight.sum(lines.stream().filter(which).map(weight).toList());
-  }
-
-  private Weight batches() {
-    return Weight.sum(batchParts.stream().map(BatchPart::weight).toList());
   }
 
   /** Whether the customer owns the whole body. */

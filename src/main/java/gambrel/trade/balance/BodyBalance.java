@@ -91,7 +91,6 @@ public record BodyBalance(
   public record Shares(
       Optional<Share> dressing,
       Optional<Share> chillShrink,
-      Optional<Share> coldOfHot,
       Optional<Share> ageingShrink,
       Optional<Share> cuttingLoss,
       Optional<Share> unweighed,
@@ -100,7 +99,6 @@ public record BodyBalance(
       Optional<Share> takeHomeOfCold,
       Optional<Share> takeHomeOfBoning,
       Optional<Share> meatOfCold,
-      Optional<Share> boneOfBoning,
       Optional<Share> fatOfBoning) {
 
     /** The shares of a body; {@code boning} is the weight into the boning room. */
@@ -113,7 +111,6 @@ public record BodyBalance(
       return new Shares(
           Share.of(hot, body.liveWeight()),
           coldOfHot.map(of -> chillShrink(of, trim.weightBeforeCold())),
-          coldOfHot,
           rail.ageing().flatMap(parts -> ageingShrink(parts, trim.weightAfterCold())),
           Share.of(outputs.flatMap(Outputs::cuttingLoss), boning),
           Share.of(outputs.flatMap(Outputs::unweighed), boning),
@@ -122,7 +119,6 @@ public record BodyBalance(
           Share.of(takeHome, cold),
           Share.of(takeHome, boning),
           Share.of(outputs.flatMap(Outputs::meatHome), cold),
-          Share.of(outputs.flatMap(Outputs::bone), boning),
           Share.of(outputs.flatMap(Outputs::fat), boning));
     }
 
@@ -188,6 +184,10 @@ public record BodyBalance(
     }
 
     private static BigFraction hours(OffsetDateTime from, OffsetDateTime to) {
+      return BigFraction.of(Duration.between(from, to).toMillis(), MILLIS_AN_HOUR);
+    }
+  }
+
   /** The body cut last in front, of those cut at one moment the last by id; needs a last cut. */
   public static final Comparator<BodyBalance> LATEST_CUT_FIRST =
       Comparator.comparing(
@@ -195,10 +195,6 @@ public record BodyBalance(
               OffsetDateTime.timeLineOrder())
           .thenComparing(balance -> balance.body().id(), ByteOrder.IDS)
           .reversed();
-
-      return BigFraction.of(Duration.between(from, to).toMillis(), MILLIS_AN_HOUR);
-    }
-  }
 
   /** Copies the lists. */
   public BodyBalance {

@@ -30,11 +30,6 @@ public record RailWeights(List<PartWeight> pieces, List<PartWeight> beyond) {
     public PartWeight {
       weighings = List.copyOf(weighings);
     }
-
-    /** The sum of the weighings. */
-    public Weight weight() {
-      return Weighing.total(weighings);
-    }
   }
 
   /** No weights. */

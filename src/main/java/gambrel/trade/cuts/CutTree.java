@@ -105,11 +105,6 @@ public final class CutTree {
     return position == null ? Optional.empty() : Optional.of(items.get(position));
   }
 
-  /** The whole body. */
-  public Item root() {
-    return items.get(0);
-  }
-
   /** The items that come directly from an item, in order; empty for a leaf or an unknown id. */
   public List<Item> children(String id) {
     return id.isEmpty()

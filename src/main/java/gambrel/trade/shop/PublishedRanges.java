@@ -1,7 +1,6 @@
 package gambrel.trade.shop;
 
 import gambrel.trade.cuts.Region;
-import gambrel.trade.cuts.Species;
 import gambrel.trade.measure.Exact;
 import java.math.BigDecimal;
 import java.util.List;
@@ -37,26 +36,13 @@ public record PublishedRanges(List<Published> all) {
     public Published {
       classes = List.copyOf(classes);
     }
-
-    private boolean isAbout(Species ofSpecies, String ofFigure) {
-      return species.equals(ofSpecies.id()) && figure.equals(ofFigure);
-    }
-  }
-
-  /** The range of a figure that is about every region and class; empty if none is published. */
-  public Optional<Range> of(Species species, String figure) {
-    return all.stream()
-        .filter(of -> of.isAbout(species, figure))
-        .filter(of -> of.region().isEmpty() && of.classes().isEmpty())
-        .map(Published::range)
-        .findFirst();
   }
 
   /** The range of a figure for a body's class in a region; empty if none is published. */
   public Optional<Range> of(Body body, Region region, String figure) {
     String category = body.category().toLowerCase(Locale.ROOT);
     return all.stream()
-        .filter(of -> of.isAbout(body.species(), figure))
+        .filter(of -> of.species().equals(body.species().id()) && of.figure().equals(figure))
         .filter(of -> of.region().isEmpty() || of.region().equals(region.id()))
         .filter(of -> of.classes().isEmpty() || of.classes().contains(category))
         .map(Published::range)

@@ -242,7 +242,7 @@ class SampleOwnerPagesTest {
       for (int i = 0; i < table.heads().get(0).size(); i++) {
         if (titles.contains(table.heads().get(0).get(i).text())) {
           for (var row : table.rows()) {
-            String text = row.texts().get(i);
+            String text = row.cells().get(i).text();
             printed = printed.add(text.isEmpty() ? BigDecimal.ZERO : kilos(text));
           }
         }

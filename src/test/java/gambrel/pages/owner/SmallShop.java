@@ -156,7 +156,7 @@ public final class SmallShop {
     return tables(month, table).stream()
         .flatMap(of -> of.rows().stream())
         .filter(row -> !row.style().equals("group"))
-        .map(TableView.Row::texts)
+        .map(SmallShop::texts)
         .toList();
   }
 
@@ -165,9 +165,19 @@ public final class SmallShop {
     return rows(month, table).stream().map(row -> row.get(column)).toList();
   }
 
+  /** All parts after the first page. */
+  static Stream<PartView> parts(SummaryView month) {
+    return Stream.of(month.losses(), month.money(), month.appendix()).flatMap(List::stream);
+  }
+
+  /** The texts of a row's cells. */
+  public static List<String> texts(TableView.Row row) {
+    return row.cells().stream().map(TableView.Cell::text).toList();
+  }
+
   /** The first part with a title; empty if it is not shown. */
   static Optional<PartView> part(SummaryView month, String title) {
-    return month.parts().stream().filter(part -> part.title().equals(title)).findFirst();
+    return parts(month).filter(part -> part.title().equals(title)).findFirst();
   }
 
   /** The rows of a table below a title, up to the next title. */
@@ -177,9 +187,9 @@ public final class SmallShop {
     for (var of : tables(month, table)) {
       for (var row : of.rows()) {
         if (row.style().equals("group")) {
-          below = row.texts().get(0).equals(title);
+          below = texts(row).get(0).equals(title);
         } else if (below) {
-          rows.add(row.texts());
+          rows.add(texts(row));
         }
       }
     }
@@ -189,8 +199,7 @@ public final class SmallShop {
   /** All tables with a name, which is the first of their classes. */
   static List<TableView> tables(SummaryView month, String name) {
     return Stream.concat(
-            month.first().sums().stream(),
-            month.parts().stream().flatMap(part -> part.tables().stream()))
+            month.first().sums().stream(), parts(month).flatMap(part -> part.tables().stream()))
         .filter(table -> table.style().split(" ")[0].equals(name))
         .toList();
   }

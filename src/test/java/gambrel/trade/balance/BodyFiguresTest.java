@@ -18,7 +18,6 @@ class BodyFiguresTest extends FiguresTest {
     var shares = balance().shares();
     assertEquals(share("300", "560"), shares.dressing());
     assertEquals(share("6", "300"), shares.chillShrink());
-    assertEquals(share("294", "300"), shares.coldOfHot());
     assertEquals(Optional.empty(), shares.ageingShrink());
     assertEquals(share("0", "294"), shares.cuttingLoss());
     assertEquals(Optional.empty(), shares.unweighed());
@@ -27,7 +26,6 @@ class BodyFiguresTest extends FiguresTest {
     assertEquals(share("200", "294"), shares.takeHomeOfCold());
     assertEquals(share("200", "294"), shares.takeHomeOfBoning());
     assertEquals(share("200", "294"), shares.meatOfCold());
-    assertEquals(share("60", "294"), shares.boneOfBoning());
     assertEquals(share("34", "294"), shares.fatOfBoning());
   }
 
@@ -59,7 +57,6 @@ class BodyFiguresTest extends FiguresTest {
         05T10:00 B1 pack rump    140
         """);
     assertEquals(Optional.empty(), balance().shares().chillShrink());
-    assertEquals(Optional.empty(), balance().shares().coldOfHot());
     assertEquals(share("140", "147"), balance().shares().takeHomeOfCold());
   }
 
@@ -79,7 +76,6 @@ class BodyFiguresTest extends FiguresTest {
     var shares = balance().shares();
     assertEquals(share("94", "294"), shares.unweighed());
     assertEquals(Optional.empty(), shares.cuttingLoss());
-    assertEquals(Optional.empty(), shares.boneOfBoning());
     assertEquals(Optional.empty(), shares.fatOfBoning());
   }
 

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gambrel.scenes.FiguresTest;
+import gambrel.trade.weighing.Weighing;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -212,7 +213,7 @@ class RailTest extends FiguresTest {
     assertTrue(rail.sameParts());
     assertEquals(2, rail.cold().pieces().get(0).number());
     assertEquals("side", rail.cold().pieces().get(0).item());
-    assertEquals(kg("294"), rail.cold().pieces().get(0).weight());
+    assertEquals(kg("294"), Weighing.total(rail.cold().pieces().get(0).weighings()));
   }
 
   @Test

@@ -42,7 +42,7 @@ class CutTreeTest {
     assertEquals(List.of("tenderloin", "striploin"), ids(tree.children("loin")));
     assertEquals(List.of(), tree.children("mince"));
     assertEquals(3, tree.order("striploin"));
-    assertEquals(CARCASE, tree.root());
+    assertEquals(CARCASE, tree.items().get(0));
   }
 
   @Test
@@ -157,7 +157,7 @@ class CutTreeTest {
     assertEquals(List.of("carcase ROOT"), flaws(tree.extend(List.of(item("carcase", "loin")))));
 
     var renamed = new Item("carcase", "", "Body", Kind.CARCASE, 1, List.of());
-    assertEquals(renamed, extended(tree, List.of(renamed)).root());
+    assertEquals(renamed, extended(tree, List.of(renamed)).items().get(0));
   }
 
   @Test

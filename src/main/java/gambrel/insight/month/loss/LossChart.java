@@ -129,11 +129,6 @@ public record LossChart(
     return points.subList(baseline, points.size());
   }
 
-  /** The month's points that break a rule. */
-  public List<Point> signals() {
-    return ofMonth().stream().filter(point -> !point.signals().isEmpty()).toList();
-  }
-
   /** How far a point lies above the centre, in per cent; needs limits. */
   public BigFraction aboveCentre(Point point) {
     return point.percent().subtract(Exact.fraction(centre.orElseThrow()));

@@ -2,6 +2,7 @@ package gambrel.pages.owner.month;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import gambrel.pages.owner.SmallShop;
 import gambrel.pages.owner.month.TableBuilder.Counted;
 import gambrel.pages.views.TableView;
 import java.util.List;
@@ -15,7 +16,7 @@ class TableBuilderTest {
   }
 
   private static List<List<String>> texts(TableView table) {
-    return table.rows().stream().map(TableView.Row::texts).toList();
+    return table.rows().stream().map(SmallShop::texts).toList();
   }
 
   @Test
