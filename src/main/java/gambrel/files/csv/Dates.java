@@ -16,8 +16,11 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
-/** Dates and moments as the shop writes them: ISO 8601, or by its own pattern. */
-public final class Dates {
+/**
+ * Dates and moments as a shop in this zone writes them: ISO 8601, or {@code own}, the formatter of
+ * its own pattern, if it has one.
+ */
+public record Dates(Optional<DateTimeFormatter> own, ZoneId zone) {
   private static final Pattern MOMENT =
       Pattern.compile(
           "(?i)(.+?)(?:(?:T| +)(\\d{1,2}:\\d{2}(?::\\d{2}(?:\\.\\d{1,9})?)?)"
@@ -28,20 +31,6 @@ public final class Dates {
       List.of(Locale.FRENCH, Locale.GERMAN, Locale.forLanguageTag("es"));
   private static final int FIRST_YEAR = 1900;
   private static final int LAST_YEAR = 2199;
-
-  private final Optional<DateTimeFormatter> own;
-  private final ZoneId zone;
-
-  /**
-   * The dates of one shop.
-   *
-   * @param own the formatter of the shop's own pattern, if it has one
-   * @param zone the shop's time zone
-   */
-  public Dates(Optional<DateTimeFormatter> own, ZoneId zone) {
-    this.own = own;
-    this.zone = zone;
-  }
 
   /**
    * A strict formatter for a pattern of {@link DateTimeFormatter}.

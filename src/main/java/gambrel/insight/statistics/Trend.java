@@ -67,10 +67,6 @@ public record Trend(
 
   /** Half the width of the slope's confidence interval; {@code confidence} is 0.95 or the like. */
   public double slopeMargin(double confidence) {
-    return quantile(confidence) * slopeError;
-  }
-
-  private double quantile(double confidence) {
-    return Moments.studentsAbove(number - PARAMETERS, (1 - confidence) / 2);
+    return Moments.studentsAbove(number - PARAMETERS, (1 - confidence) / 2) * slopeError;
   }
 }

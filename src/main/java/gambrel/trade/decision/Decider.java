@@ -75,7 +75,8 @@ public record Decider(Judge judge, Releases releases) {
     var waiting = new ArrayList<Reason>();
     balance.batches().stream()
         .filter(b -> b.isOpen() && !b.late() && b.batch().due().isEmpty())
-        .forEach(b -> waiting.add(batchOpen(b.batch().id())));
+        .map(b -> b.batch().id())
+        .forEach(id -> waiting.add(new Reason(ReasonCode.BATCH_OPEN, id).with("batch", id)));
     if (judge.isCutLately(balance)) {
       judge.incomplete(balance).map(Decider::partCut).ifPresent(waiting::add);
     }
@@ -86,9 +87,5 @@ public record Decider(Judge judge, Releases releases) {
   private static Reason partCut(Reason fault) {
     return new Reason(
         ReasonCode.PART_CUT, "", new Phrase("REASON.PART_CUT", fault.saying().values()));
-  }
-
-  private static Reason batchOpen(String batch) {
-    return new Reason(ReasonCode.BATCH_OPEN, batch).with("batch", batch);
   }
 }

@@ -24,36 +24,23 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 
-/** Finds the reasons that hold a finished body. */
-public final class Judge {
-  private final Settings settings;
-  private final OffsetDateTime asOf;
-  private final Map<String, List<SetAside>> setAside;
-  private final ScaleTests tests;
-  private final UnreadRows unread;
-  private final UsualShares usual;
-
-  /**
-   * A judge for the moment {@code asOf}.
-   *
-   * @param setAside rows set aside and not dated later, by each body that they or their batch name
-   * @param unread rows of the shop folder that cannot be read
-   */
-  public Judge(
-      Settings settings,
-      OffsetDateTime asOf,
-      Map<String, List<SetAside>> setAside,
-      ScaleTests tests,
-      UnreadRows unread,
-      UsualShares usual) {
-    this.settings = settings;
-    this.asOf = asOf;
-    this.setAside = setAside;
-    this.tests = tests;
-    this.unread = unread;
-    this.usual = usual;
-  }
-
+/**
+ * Finds the reasons that hold a finished body.
+ *
+ * @param settings the settings of the shop
+ * @param asOf the moment of the run
+ * @param setAside rows set aside and not dated later, by each body that they or their batch name
+ * @param tests the tests of the scales
+ * @param unread rows of the shop folder that cannot be read
+ * @param usual the usual shares of the species
+ */
+public record Judge(
+    Settings settings,
+    OffsetDateTime asOf,
+    Map<String, List<SetAside>> setAside,
+    ScaleTests tests,
+    UnreadRows unread,
+    UsualShares usual) {
   /** Whether its last cut is so recent that the rest may still be cut. */
   boolean isCutLately(BodyBalance balance) {
     var since = asOf.minusHours(24L * settings.cuttingDays());

@@ -50,17 +50,13 @@ public record Unfinished(
     var usual = new UsualDays(night.bodies().values());
     return night.bodies().values().stream()
         .filter(a -> a.decision().state() == State.OPEN || a.decision().state() == State.HELD)
-        .filter(account -> isKilled(account.body(), today) || isWeighed(account))
+        .filter(a -> isKilled(a.body(), today) || !a.balance().weighings().all().isEmpty())
         .map(account -> of(account, today, usual))
         .toList();
   }
 
   private static boolean isKilled(Body body, LocalDate today) {
     return body.killed().filter(day -> !day.isAfter(today)).isPresent();
-  }
-
-  private static boolean isWeighed(BodyAccount account) {
-    return !account.balance().weighings().all().isEmpty();
   }
 
   private static Unfinished of(BodyAccount account, LocalDate today, UsualDays usual) {

@@ -63,16 +63,15 @@ record ExportTimes(ZoneId zone) {
       var parsed =
           usual.matches()
               ? time(usual)
-              : ISO.parseBest(iso(text), OffsetDateTime::from, LocalDateTime::from);
+              : ISO.parseBest(
+                  text.indexOf(' ') == 10 ? text.replaceFirst(" ", "T") : text,
+                  OffsetDateTime::from,
+                  LocalDateTime::from);
       int year = parsed.get(ChronoField.YEAR);
       return FIRST_YEAR <= year && year <= LAST_YEAR ? Optional.of(parsed) : Optional.empty();
     } catch (DateTimeException e) {
       return Optional.empty();
     }
-  }
-
-  private static String iso(String text) {
-    return text.indexOf(' ') == 10 ? text.replaceFirst(" ", "T") : text;
   }
 
   private static LocalDateTime time(MatchResult usual) {

@@ -75,7 +75,7 @@ public final class Earned {
     items.forEach(item -> charged.add(item.body()));
     var money = Money.sum(items.stream().map(Item::amount)).fraction(currency());
     figures.add(MonthFigure.ofAll(FigureName.CHARGED, group, charged.size(), money));
-    rate(figures, FigureName.CHARGED_OF_BONING, group, items, charged, this::weight);
+    rate(figures, FigureName.CHARGED_OF_BONING, group, items, charged, Income::customersWeight);
     rate(figures, FigureName.CHARGED_AN_HOUR, group, items, charged, this::hours);
   }
 
@@ -105,13 +105,9 @@ public final class Earned {
     }
   }
 
-  private Optional<BigFraction> weight(MonthBody body) {
-    return Income.customersWeight(body);
-  }
-
   /** Hours on the block for the customers' part of a body. */
   private Optional<BigFraction> hours(MonthBody body) {
-    return weight(body)
+    return Income.customersWeight(body)
         .flatMap(weight -> Optional.ofNullable(anHour.get(body.species())).map(weight::divide));
   }
 }

@@ -48,7 +48,10 @@ final class ThingWords {
    */
   Item of(List<Notice> alike, List<Notice> rows, List<String> bodies) {
     var first = alike.get(0);
-    var line = alike.size() == 1 && !first.scale().isEmpty() ? line(first, rows) : none();
+    var line =
+        alike.size() == 1 && !first.scale().isEmpty()
+            ? line(first, rows)
+            : Optional.<Likely>empty();
     return new Item(
         who(first, bodies),
         message(alike),
@@ -63,10 +66,6 @@ final class ThingWords {
     return first.code() == NoticeCode.CHILL_UNUSUAL && alike.size() > NoticeGroups.MOST_OF_A_KIND
         ? wording.say("morning.chilled.together")
         : wording.notices().advice(first);
-  }
-
-  private static Optional<Likely> none() {
-    return Optional.empty();
   }
 
   /** The lines for the corrections that settle a row or a conflict; empty if none can. */

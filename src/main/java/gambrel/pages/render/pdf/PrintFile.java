@@ -11,13 +11,12 @@ import com.lowagie.text.pdf.PdfString;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.GregorianCalendar;
 import java.util.HexFormat;
 import java.util.List;
+import org.apache.commons.codec.digest.DigestUtils;
 
 /**
  * Several documents in one file to print. It has their pages as they are, without attachments and
@@ -37,7 +36,7 @@ public final class PrintFile {
     var bytes = new ByteArrayOutputStream(1 << 16);
     var file = new Document();
     try {
-      var digest = MessageDigest.getInstance("SHA-256");
+      var digest = DigestUtils.getSha256Digest();
       var copy = new PdfCopy(file, bytes);
       copy.setPdfVersion('7');
       file.open();
@@ -61,8 +60,6 @@ public final class PrintFile {
       file.close();
     } catch (IOException e) {
       throw new UncheckedIOException(e);
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException(e);
     }
     return bytes.toByteArray();
   }

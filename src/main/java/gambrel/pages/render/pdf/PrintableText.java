@@ -6,10 +6,9 @@ import java.util.regex.Pattern;
 
 /**
  * Makes any text printable: it removes invisible characters, which could reorder or hide text, and
- * substitutes characters for which the font has no glyph.
+ * substitutes characters for which the font has no glyph, as {@code hasGlyph} tests code points.
  */
-public final class PrintableText {
-
+public record PrintableText(IntPredicate hasGlyph) {
   /** Printed in place of a character without a glyph. */
   private static final String MARK = "\uFFFD";
 
@@ -22,13 +21,6 @@ public final class PrintableText {
 
   private static final Pattern SURROGATE = Pattern.compile("\\p{Cs}");
   private static final Pattern NOT_XML = Pattern.compile("[\\x00-\\x1F\\uFFFE\\uFFFF&&[^\t\n\r]]");
-
-  private final IntPredicate hasGlyph;
-
-  /** Text for a font; {@code hasGlyph} tests whether the font has a code point. */
-  public PrintableText(IntPredicate hasGlyph) {
-    this.hasGlyph = hasGlyph;
-  }
 
   /** The text in printable characters, with visible substitutes for those without a glyph. */
   public String print(String text) {
