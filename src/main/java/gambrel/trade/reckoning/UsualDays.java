@@ -20,7 +20,7 @@ final class UsualDays {
         accounts.stream()
             .filter(account -> account.decision().state().isSettled() && account.body().isCut())
             .map(BodyAccount::balance)
-            .filter(b -> b.daysHung().isPresent() && b.lastCut().isPresent())
+            .filter(balance -> balance.daysHung().isPresent())
             .sorted(BodyBalance.LATEST_CUT_FIRST)
             .toList();
   }

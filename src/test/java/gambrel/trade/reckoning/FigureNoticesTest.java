@@ -236,4 +236,62 @@ class FigureNoticesTest extends FiguresTest {
     scene.weigh("02T10:00 B1 hot carcase 300").release("B1", "close", "07T09:00");
     assertEquals("RELEASE_UNUSED.CLOSE", only(NoticeCode.RELEASE_UNUSED).saying().key());
   }
+
+  @Test
+  void tubsWithoutABatchDrawANoticeWhereTubsAreCharged() {
+    scene.simpleBody();
+    scene.weigh("05T09:01 B1 tub trim 3 ticket=31\n05T09:00 B1 tub trim 4 ticket=32");
+    assertEquals(List.of(), notices(NoticeCode.TUB_WITHOUT_BATCH));
+    scene.file("charges.csv", "charge,description,basis,price", "mince,Mincing,tub,1");
+    var notice = only(NoticeCode.TUB_WITHOUT_BATCH);
+    assertEquals("32", notice.ticket());
+    assertEquals("bench", notice.scale());
+    assertEquals("B1", notice.body());
+    assertEquals(mass("7"), value(notice, "found"));
+    assertEquals(new Value.Count(2), value(notice, "count"));
+  }
+
+  /** B1 as cattle of some months, of which an item is packed. */
+  private void packed(String months, String item) {
+    scene.file(
+        "bodies.csv",
+        "body,species,killed,customer,age_months",
+        "B1,beef,2026-03-02,ann," + months);
+    scene.weigh("03T10:00 B1 cold carcase 294\n05T10:00 B1 pack %s 20".formatted(item));
+  }
+
+  @Test
+  void vertebraeOfCattleOfThirtyMonthsDrawANotice() {
+    scene.set("region=uk");
+    packed("30", "neck");
+    var notice = only(NoticeCode.VERTEBRA_PACKED);
+    assertEquals("B1", notice.body());
+    assertEquals(new Value.Names(List.of("neck")), value(notice, "cuts"));
+  }
+
+  @Test
+  void vertebraeOfYoungerCattleDrawNoNotice() {
+    scene.set("region=uk");
+    packed("29", "neck");
+    assertEquals(List.of(), notices(NoticeCode.VERTEBRA_PACKED));
+  }
+
+  @Test
+  void cutsWithoutVertebraeDrawNoNotice() {
+    scene.set("region=uk");
+    packed("30", "rump");
+    assertEquals(List.of(), notices(NoticeCode.VERTEBRA_PACKED));
+  }
+
+  @Test
+  void inAustraliaVertebraeDrawNoNotice() {
+    packed("30", "neck");
+    assertEquals(List.of(), notices(NoticeCode.VERTEBRA_PACKED));
+  }
+
+  @Test
+  void aCloseOfAPackedBodyDrawsNoNotice() {
+    scene.simpleBody().release("B1", "close", "07T12:00");
+    assertEquals(List.of(), notices(NoticeCode.RELEASE_UNUSED));
+  }
 }

@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gambrel.scenes.FiguresTest;
+import gambrel.trade.decision.Reason;
+import gambrel.trade.decision.ReasonCode;
 import gambrel.trade.decision.State;
 import gambrel.trade.notice.NoticeCode;
 import java.time.OffsetDateTime;
@@ -240,6 +242,24 @@ class ReckonerTest extends FiguresTest {
   void aRowSetAsideThatIsDatedLaterHoldsNothingYet() {
     scene.simpleBody().weigh("25T10:40 B1 pack rump x");
     assertEquals(State.ISSUED, account().decision().state());
+  }
+
+  @Test
+  void theRowsOfAllExportsAreReported() throws Exception {
+    scene.simpleBody().weigh("exports/b.csv", "05T10:40 B1 bin fat 0.01");
+    assertEquals(1, reported().stream().filter("ROWS of 7"::equals).count());
+  }
+
+  @Test
+  void aCloseCoversThatABodyGaveLittle() {
+    scene.set("bins=no", "rail=cold");
+    scene.weigh("02T10:00 B1 cold carcase 100\n05T10:00 B1 pack rump 30");
+    assertEquals(State.HELD, account().decision().state());
+    scene.release("B1", "close", "06");
+    assertEquals(State.ISSUED, account().decision().state());
+    assertEquals(
+        List.of(ReasonCode.HOME_LOW),
+        account().decision().released().stream().map(Reason::code).toList());
   }
 
   /** What is reported to the progress: the stages with their totals, and what is done. */

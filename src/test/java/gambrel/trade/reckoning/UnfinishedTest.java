@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gambrel.scenes.FiguresTest;
+import gambrel.trade.decision.State;
 import gambrel.trade.measure.Weight;
 import gambrel.trade.reckoning.Unfinished.CutBy;
 import java.time.LocalDate;
@@ -163,5 +164,24 @@ class UnfinishedTest extends FiguresTest {
     assertEquals(Optional.of(LocalDate.parse("2026-04-09")), only("06T02:00").due());
     scene.weigh("06T11:00 - pack ham 1 batch=M2");
     assertEquals(Optional.of(LocalDate.parse("2026-04-01")), only("08T02:00").due());
+  }
+
+  @Test
+  void whatIsToComeIsUnknownUntilFiveBodiesShowWhatIsUsual() {
+    scene.set("bins=no", "rail=cold");
+    scene.weigh("03T10:00 B1 cold carcase 100\n05T10:00 B1 pack rump 39");
+    var part = only("06T02:00");
+    assertTrue(part.isBeingCut());
+    assertEquals(Optional.empty(), part.rest());
+  }
+
+  @Test
+  void aWholeBodyThatWaitsDoesNotHang() {
+    scene.file("bodies.csv", COLUMNS, "B1,beef,steer,2026-03-02,ann,,whole");
+    scene.file("shares.csv", "body,customer,share", "B1,ann,1/2");
+    scene.weigh("02T10:00 B1 hot carcase 300\n03T10:00 B1 cold carcase 294");
+    assertTrue(only("03T15:59").isHanging());
+    assertEquals(State.HELD, only("03T16:00").account().decision().state());
+    assertFalse(only("03T16:00").isHanging());
   }
 }
