@@ -47,6 +47,7 @@ class MoneyTest {
   @Test
   void moneyPrintsInTheMajorUnit() {
     assertEquals(new BigDecimal("-0.05"), new Money(-5).decimal(EURO));
+    assertEquals(BigFraction.of(-1, 20), new Money(-5).fraction(EURO));
   }
 
   @Test

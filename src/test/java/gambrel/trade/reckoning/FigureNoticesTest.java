@@ -161,6 +161,13 @@ class FigureNoticesTest extends FiguresTest {
   }
 
   @Test
+  void aFailedTestSaysWhereItsLimitHasNoPublishedSource() {
+    scene.set("region=us").file("scales.csv", "scale,division,class", "bench,0.01,IIII");
+    scene.add("codes.csv", "t20,,test,20,,").weigh("04T08:00 - - - 30 code=t20");
+    assertEquals("SCALE_FAILED.NO_SOURCE", only(NoticeCode.SCALE_FAILED).saying().key());
+  }
+
+  @Test
   void aBatchOutOfBalanceNamesItsWeights() {
     scene.weigh("05T10:00 B1 tub trim 50 batch=M1\n05T12:00 - pack mince 20 batch=M1");
     var notice = only(NoticeCode.BATCH_OUT);

@@ -220,6 +220,17 @@ class ReckonerTest extends FiguresTest {
   }
 
   @Test
+  void aRowSetAsideThatNamesABatchHoldsTheBodiesInIt() {
+    scene.set("bins=partly").simpleBody();
+    scene.weigh("05T10:40 B1 tub trim 1 batch=M1\n05T10:41 - added - x batch=M1");
+    scene.weigh("05T10:50 - pack mince 1 batch=M1");
+    var decision = account().decision();
+    assertEquals(State.HELD, decision.state());
+    assertEquals(
+        List.of(ReasonCode.ROW_SET_ASIDE), decision.reasons().stream().map(Reason::code).toList());
+  }
+
+  @Test
   void eachNewMomentOfAReleaseIsReportedOnce() throws Exception {
     scene.simpleBody().weigh("05T10:40 B1 pack rump 5");
     scene.release("B1", "release", "06").release("B1", "release", "06");
