@@ -67,9 +67,6 @@ final class RailResolver {
 
   /** The weighings of one step that count. */
   RailWeights standing(Step step, List<Weighing> weighings) {
-    if (weighings.isEmpty()) {
-      return RailWeights.NONE;
-    }
     var pieces = new HashMap<String, RailWeights.PartWeight>();
     Groups.inOrder(weighings.stream(), this::part)
         .forEach(
@@ -129,7 +126,7 @@ final class RailResolver {
   }
 
   private Replaced replaced(RailWeights earlier, RailWeights later) {
-    boolean known = !earlier.isEmpty() && coverage(earlier).equals(coverage(later));
+    boolean known = coverage(earlier).equals(coverage(later));
     return new Replaced(
         later,
         known

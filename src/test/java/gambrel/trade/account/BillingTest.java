@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import gambrel.scenes.FiguresTest;
 import gambrel.trade.measure.Money;
+import gambrel.trade.weighing.Weighing;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -376,5 +377,54 @@ class BillingTest extends FiguresTest {
   void thereAreNoRatesWhereNothingIsTaxed() {
     assertEquals(0, bill("h,Kill,head,100,,,,,,,,,,,").byRate("ann").size());
     assertEquals(0, bill("h,Kill,head,100,,,,,,,,,0,,").byRate("ann").size());
+  }
+
+  private List<Weighing> notCharged(String... charges) {
+    scene.file("charges.csv", COLUMNS).add("charges.csv", charges);
+    return new Billing(night().shop()).notCharged(balance());
+  }
+
+  private void tubs() {
+    scene.weigh(
+        """
+        05T11:02 B1 tub trim 3
+        05T11:01 B1 tub trim 4
+        05T11:00 B1 tub trim 8 batch=M1
+        """);
+  }
+
+  @Test
+  void tubsWithoutABatchMissAChargeByGreenWeightEarliestFirst() {
+    tubs();
+    var missed = notCharged("c,C,tub,1,,,,,,,,,,,", "d,D,tub,2,,,,,trim,,,,,,");
+    assertEquals(List.of(kg("4"), kg("3")), missed.stream().map(Weighing::net).toList());
+  }
+
+  @Test
+  void tubsMissNoChargeThatDoesNotCountThem() {
+    tubs();
+    assertEquals(List.of(), notCharged("c,C,packed,1,,,,,,,,,,,"));
+    assertEquals(List.of(), notCharged("c,C,tub,1,,,,,rump,,,,,,"));
+    assertEquals(List.of(), notCharged("c,C,tub,1,,,lamb,,,,,,,,"));
+  }
+
+  @Test
+  void tubsOfTheShopsOwnBodyMissNoCharge() {
+    tubs();
+    scene.file("bodies.csv", "body,species,killed", "B1,beef,2026-03-02");
+    assertEquals(List.of(), notCharged("c,C,tub,1,,,,,,,,,,,"));
+  }
+
+  @Test
+  void workThatCostsNothingIsNoCredit() {
+    var bill = bill("h,Kill,head,0,,,,,,,,,,,");
+    assertEquals(1, bill.sales().lines().size());
+    assertEquals(List.of(), bill.credits().lines());
+  }
+
+  @Test
+  void anOwnersPartIsChargeAndTaxTogether() {
+    var line = bill("h,Kill,head,100,,,,,,,,,10,,").lines().get(0);
+    assertEquals(cents(11000), line.parts().get("ann").total());
   }
 }

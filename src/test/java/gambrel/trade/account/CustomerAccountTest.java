@@ -91,4 +91,10 @@ class CustomerAccountTest {
             .sorted(CustomerAccount.LONGEST_OWING_FIRST)
             .toList());
   }
+
+  @Test
+  void moneyThatWasPaidBackIsDueOnTheOldestThatIsNotPaid() {
+    var account = account(-5, statement("B1", 1, 100, 100), statement("B2", 2, 10, 0));
+    assertEquals(List.of("B2 15"), open(account));
+  }
 }

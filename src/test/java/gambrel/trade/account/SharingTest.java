@@ -252,4 +252,39 @@ class SharingTest extends FiguresTest {
     assertEquals(kg("0.002"), of("ann").takeHome());
     assertEquals(kg("0"), of("bob").takeHome());
   }
+
+  @Test
+  void aWholeBodyIsNobodysUntilItsQuietHoursHavePassed() {
+    whole("whole");
+    scene.weigh("02T10:00 B1 hot carcase 300\n03T10:00 B1 cold carcase 294");
+    var hanging = scene.reckon("03T15:59").bodies().get("B1").balance();
+    assertEquals(List.of(), Sharing.of(hanging).get("ann").lines());
+  }
+
+  @Test
+  void aCustomerWithoutAShareHasNoPartOfABatch() {
+    scene.weigh(
+        """
+        05T10:00 B1 tub  trim  20 batch=M1
+        05T10:01 B1 pack rump   2 customer=bob
+        05T12:00 -  pack mince 20 batch=M1
+        """);
+    assertEquals(List.of(), of("bob").batchParts());
+  }
+
+  @Test
+  void whatIsInTheBoxesIsTakeHomeOffalAndWhatWasAdded() {
+    scene.weigh(
+        """
+        05T10:00 B1 pack  liver  6
+        05T10:01 B1 tub   trim  90 batch=M1
+        05T11:00 -  added -     10 batch=M1
+        05T12:00 -  pack  mince 99 batch=M1
+        """);
+    // Nine tenths of the 99 are meat.
+    assertEquals(kg("89.1"), of("ann").takeHome());
+    assertEquals(kg("9.9"), of("ann").added());
+    assertEquals(kg("99"), of("ann").batchParts().get(0).packed());
+    assertEquals(kg("105"), of("ann").boxes());
+  }
 }
