@@ -39,7 +39,7 @@ final class BlockWeighings {
    */
   private boolean isAbove(String above, String item) {
     String plain = SideLabels.plain(above);
-    boolean plainAbove = body.tree().find(plain).isPresent() && body.tree().isUnder(item, plain);
+    boolean plainAbove = body.tree().isUnder(item, plain);
     return !item.equals(above)
         && !item.equals(plain)
         && (body.tree().isUnder(item, above) || plainAbove);

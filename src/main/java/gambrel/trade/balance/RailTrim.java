@@ -76,8 +76,6 @@ public record RailTrim(List<Weighing> beforeCold, List<Weighing> afterCold, List
   /** {@code weighings} without rail trim and without the tubs weighed while the body hung. */
   List<Weighing> without(List<Weighing> weighings) {
     var hanging = Groups.both(all(), tubs).stream().map(Weighing::place).toList();
-    return hanging.isEmpty()
-        ? weighings
-        : weighings.stream().filter(w -> !hanging.contains(w.place())).toList();
+    return weighings.stream().filter(w -> !hanging.contains(w.place())).toList();
   }
 }

@@ -26,9 +26,7 @@ public record Decider(Judge judge, Releases releases) {
    * cancelled.
    */
   public Set<Reason> releasable(BodyBalance balance, Bill bill) {
-    boolean decided =
-        balance.body().outcome() != Outcome.CANCELLED
-            && (!releases.closes(balance).isEmpty() || whyOpen(balance).isEmpty());
+    boolean decided = !releases.closes(balance).isEmpty() || whyOpen(balance).isEmpty();
     return decided
         ? judge.reasons(balance, bill).stream()
             .filter(reason -> reason.code().isReleasable())

@@ -64,10 +64,9 @@ public final class LossLimit {
 
   /** The cutting loss as a reason to hold; empty if it is not tested or within its limits. */
   static Optional<Reason> fault(Settings settings, BodyBalance balance) {
-    boolean tested = settings.bins() == Settings.Bins.WEIGHED && balance.body().isCut();
     return balance
         .outputs()
-        .filter(outputs -> tested)
+        .filter(outputs -> settings.bins() == Settings.Bins.WEIGHED)
         .flatMap(
             outputs ->
                 outputs.cuttingLoss().flatMap(loss -> fault(settings, balance, outputs, loss)));

@@ -220,4 +220,35 @@ class BatchBalanceTest extends FiguresTest {
   void theStateIsPrintedAsAWord() {
     assertEquals("balanced", BatchBalance.State.BALANCED.id());
   }
+
+  @Test
+  void whatWasAddedGoesWithTheMeatOfEachBody() {
+    scene.body("B2,beef,2026-03-02,ann");
+    var rows = tub("60") + "05T10:01 B2 tub trim 30 batch=M1\n05T11:00 - added - 10 batch=M1\n";
+    // Nine tenths of 99 are meat.
+    var batch = batch(rows + pack("99"));
+    assertEquals(kg("9.9"), batch.addedOut());
+    assertEquals(kg("6.6"), batch.addedOutOf("B1"));
+    assertEquals(kg("3.3"), batch.addedOutOf("B2"));
+    assertEquals(kg("0"), batch.addedOutOf("B3"));
+  }
+
+  @Test
+  void nothingIsAddedToTheOutputWhileItIsPacked() {
+    var batch = batch(tub("90") + "05T11:00 - added - 10 batch=M1\n" + pack("99"), "05T17:59");
+    assertEquals(kg("0"), batch.addedOut());
+    assertEquals(kg("0"), batch.addedOutOf("B1"));
+  }
+
+  @Test
+  void whereNoMeatWentInNobodyHasAPartOfWhatWasAdded() {
+    var batch = batch(tub("0") + "05T11:00 - added - 10 batch=M1\n" + pack("9"));
+    assertEquals(kg("9"), batch.addedOut());
+    assertEquals(kg("0"), batch.addedOutOf("B1"));
+  }
+
+  @Test
+  void itsPacksAreCounted() {
+    assertEquals(2, batch(tub("90") + pack("40") + pack("49")).packs());
+  }
 }

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import gambrel.scenes.FiguresTest;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
+import java.util.List;
 import java.util.Optional;
 import org.apache.commons.numbers.fraction.BigFraction;
 import org.junit.jupiter.api.Test;
@@ -145,5 +146,18 @@ class BodyFiguresTest extends FiguresTest {
     assertEquals(2, weighings.rail().size());
     assertEquals(5, weighings.out().size());
     assertEquals(4, weighings.cuts().size());
+  }
+
+  @Test
+  void cutsPackedWithVertebraeAreNamedOnceInTheTreesOrder() {
+    scene.weigh(
+        """
+        05T10:00 B1 pack  neck             10
+        05T10:01 B1 pack  rump             10
+        05T10:02 B1 pack  chuck-square-cut 10
+        05T10:03 B1 pack  neck             10
+        05T10:04 B1 block rib-set          10
+        """);
+    assertEquals(List.of("chuck-square-cut", "neck"), balance().weighings().packedWithVertebra());
   }
 }

@@ -409,4 +409,78 @@ class RailTest extends FiguresTest {
     assertEquals("284.000", boning());
     assertEquals(Optional.of(new Rail.Ageing(kg("141"), kg("133"))), rail.ageing());
   }
+
+  @Test
+  void aCarcaseIsTheSamePartsAsItsLeftAndItsRightSide() {
+    var rail =
+        rail(
+            """
+            02T10:00 B1 hot  carcase    300
+            03T10:00 B1 cold left-side  147
+            03T10:01 B1 cold right-side 147
+            """);
+    assertTrue(rail.sameParts());
+  }
+
+  @Test
+  void aHotWeightThatNamesNoSideLeavesTheSidesOfColdAndAgedApart() {
+    var rail =
+        rail(
+            """
+            02T10:00 B1 hot  side       300 pieces=2
+            03T10:00 B1 cold left-side  147
+            03T10:01 B1 cold right-side 145
+            09T10:00 B1 aged left-side  141
+            """);
+    assertEquals("286.000", boning());
+    assertEquals(Optional.of(new Rail.Ageing(kg("147"), kg("141"))), rail.ageing());
+  }
+
+  @Test
+  void whereHotWeightsStandTheirSidesAreComparedWithTheColdOnes() {
+    scene.set("rail=hot");
+    rail(
+        """
+        02T10:00 B1 hot  side      150
+        02T10:01 B1 hot  side      148
+        03T10:00 B1 cold left-side 147
+        """);
+    assertEquals("298.000", boning());
+  }
+
+  @Test
+  void whatWasNotAgedHasNoAgeingShrink() {
+    assertEquals(Optional.empty(), rail("03T10:00 B1 cold carcase 290").ageing());
+  }
+
+  @Test
+  void aQuarterHangsWhateverKindTheShopGivesIt() {
+    scene.file(
+        "cuts.csv",
+        "species,item,parent,name,kind,count",
+        "beef,forequarter,side,Forequarter,piece,2");
+    rail("03T10:00 B1 cold side 294 pieces=2\n09T10:00 B1 aged hindquarter 150 pieces=2");
+    assertEquals("294.000", boning());
+  }
+
+  @Test
+  void aPartOfTheShopsOwnThatHangsIsPartOfTheWhole() {
+    scene.file(
+        "cuts.csv", "species,item,parent,name,kind,count", "beef,pluck,carcase,Pluck,carcase,1");
+    assertFalse(
+        rail("02T10:00 B1 hot carcase 300\n03T10:00 B1 cold side 294 pieces=2").sameParts());
+  }
+
+  @Test
+  void aCutThatOnlyBeginsLikeASideIsItself() {
+    scene.file("cuts.csv", "species,item,parent,name,kind", "beef,left-over,carcase,Rest,meat");
+    var rail = rail("03T10:00 B1 cold side 147\n03T10:01 B1 cold left-over 10");
+    assertEquals(known("157"), rail.cold().weight());
+  }
+
+  @Test
+  void aLeftSideOnTheBlockIsAboveItsQuarters() {
+    scene.weigh("05T10:00 B1 block left-side 150\n05T10:10 B1 block left-forequarter 70");
+    assertEquals("150.000", boning());
+  }
 }

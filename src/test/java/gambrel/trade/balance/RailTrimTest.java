@@ -176,4 +176,16 @@ class RailTrimTest extends FiguresTest {
     assertEquals(List.of("rump"), items(balance().trim().afterCold()));
     assertEquals(share("7", "150"), balance().shares().ageingShrink());
   }
+
+  @Test
+  void aPieceOnTheBlockIsNoTrimHoweverEarly() {
+    scene.weigh(
+        """
+        02T10:00 B1 hot   carcase     300
+        02T15:00 B1 block hindquarter 140
+        03T10:00 B1 cold  carcase     294
+        """);
+    assertEquals(List.of(), balance().trim().all());
+    assertEquals(List.of("hindquarter"), items(balance().cuts()));
+  }
 }
