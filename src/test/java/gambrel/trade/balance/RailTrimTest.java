@@ -188,4 +188,31 @@ class RailTrimTest extends FiguresTest {
     assertEquals(List.of(), balance().trim().all());
     assertEquals(List.of("hindquarter"), items(balance().cuts()));
   }
+
+  @Test
+  void whereSomePartsWereAgedOnlyWhatIsCutFromThemIsTrim() {
+    scene.weigh(
+        """
+        03T10:00 B1 cold forequarter      140 pieces=2
+        03T10:01 B1 cold hindquarter      150 pieces=2
+        05T10:00 B1 pack chuck-square-cut  20
+        05T10:01 B1 pack rump              10
+        09T10:00 B1 aged hindquarter      138 pieces=2
+        """);
+    assertEquals(List.of("rump"), items(balance().trim().afterCold()));
+    assertEquals(List.of("chuck-square-cut"), items(balance().cuts()));
+  }
+
+  @Test
+  void whereAllPartsWereAgedAllThatIsCutBeforeIsTrim() {
+    scene.weigh(
+        """
+        03T10:00 B1 cold left-side  147
+        03T10:01 B1 cold right-side 145
+        05T10:00 B1 bin  waste        3
+        09T10:00 B1 aged left-side  141
+        09T10:01 B1 aged right-side 140
+        """);
+    assertEquals(List.of("waste"), items(balance().trim().afterCold()));
+  }
 }
