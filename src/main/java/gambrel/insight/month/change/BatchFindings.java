@@ -33,13 +33,15 @@ final class BatchFindings {
 
   private final MonthRecords records;
   private final List<BatchBalance> batches = new ArrayList<>();
+  private final List<ChangeExplanation> explained;
   private final int baseline;
 
   /** Batches from a day on that lost more. */
   private record Rise(LocalDate since, List<BatchBalance> ofMonth, Effect effect) {}
 
-  private BatchFindings(MonthRecords records) {
+  private BatchFindings(MonthRecords records, List<ChangeExplanation> explained) {
     this.records = records;
+    this.explained = explained;
     batches.addAll(known(records.baseline()));
     baseline = batches.size();
     batches.addAll(known(records.bodies()));
@@ -49,8 +51,13 @@ final class BatchFindings {
     return months.batches().stream().filter(batch -> batch.lossShare().isPresent()).toList();
   }
 
-  static List<Finding> of(MonthRecords records) {
-    var findings = new BatchFindings(records);
+  /**
+   * The findings of a month.
+   *
+   * @param explained what changed losses: what a scale makes of a batch's loss is taken off
+   */
+  static List<Finding> of(MonthRecords records, List<ChangeExplanation> explained) {
+    var findings = new BatchFindings(records, explained);
     return Stream.concat(
             findings.rise().stream(),
             known(records.bodies()).stream()
@@ -67,6 +74,10 @@ final class BatchFindings {
     return batch.lossShare().orElseThrow().percent().doubleValue();
   }
 
+  private double unknown(BatchBalance batch) {
+    return percent(batch) - explained.stream().mapToDouble(one -> one.explains(batch)).sum();
+  }
+
   private Optional<Finding> rise() {
     var before = batches.subList(0, baseline).stream().map(BatchFindings::day).distinct().count();
     if (baseline < LEAST_BEFORE || before < LEAST_DAYS) {
@@ -74,7 +85,7 @@ final class BatchFindings {
     }
     var values =
         batches.stream()
-            .map(b -> new DayValues.Value(List.of(b.batch().product()), day(b), percent(b), 0))
+            .map(b -> new DayValues.Value(List.of(b.batch().product()), day(b), unknown(b), 0))
             .toList();
     var model = new DayValues(values, baseline);
     var ofMonth = batches.subList(baseline, batches.size());

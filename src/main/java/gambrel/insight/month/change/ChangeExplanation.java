@@ -3,6 +3,8 @@ package gambrel.insight.month.change;
 import gambrel.insight.month.figures.MonthBody;
 import gambrel.insight.statistics.DayValues.Effect;
 import gambrel.insight.statistics.Moments;
+import gambrel.trade.balance.BatchBalance;
+import gambrel.trade.shop.Step;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -83,6 +85,19 @@ record ChangeExplanation(
     return Moments.studentsAbove(effect.degrees(), falseAlarms);
   }
 
+  /** Whether the figures show it at that rate. */
+  boolean isSure() {
+    return effect.strength() > limit();
+  }
+
+  /** Whether it accuses a scale that never weighed some of the bodies of another change. */
+  boolean isOfScaleOfSome(ChangeExplanation other) {
+    return factor() == Factor.SCALE
+        && explains(other)
+        && other.parts.stream()
+            .anyMatch(part -> part.places().anyMatch(i -> suspect.misses(part.series(), i)));
+  }
+
   /** What kind of thing is accused. */
   Factor factor() {
     return suspect.factor();
@@ -102,6 +117,17 @@ record ChangeExplanation(
   /** Whether the figures rose. */
   boolean isMore() {
     return effect.size() > 0;
+  }
+
+  /** What a scale that it accuses makes of the loss of a batch, in per cent of what went in. */
+  double explains(BatchBalance batch) {
+    double moved =
+        batch.weighings().stream()
+            .filter(w -> factor() == Factor.SCALE && w.scale().id().equals(suspect.level()))
+            .filter(w -> !w.date().isBefore(since))
+            .mapToDouble(w -> w.net().hundredThousandths() * (w.step() == Step.PACK ? 1 : -1))
+            .sum();
+    return effect.mean() * moved / batch.lossShare().orElseThrow().whole().hundredThousandths();
   }
 
   /** What it makes of the value of a body of a series. */

@@ -58,7 +58,7 @@ public record ChangeFindings(MonthRecords records) {
                 .filter(ChangeFindings::isTold)
                 .map(findings::finding),
             OddBodies.findings(records, series, losses).stream(),
-            BatchFindings.of(records).stream())
+            BatchFindings.of(records, losses).stream())
         .flatMap(all -> all)
         .toList();
   }

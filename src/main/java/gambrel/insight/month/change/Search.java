@@ -18,11 +18,12 @@ import java.util.stream.Stream;
  * The search for the explanation that covers most of what changed in some figures. Every suspect is
  * tried from the first day of the month before, and from every week of the month on. The rate of
  * false alarms is divided among all tests that differ (Bonferroni). What explains most has the
- * largest t. If a change of all bodies and a scale that weighed all of them both explain it, the
- * change of all is preferred, unless the scale fits better by odds of ten to one, or a scale that
- * weighed fewer bodies fits as well. These odds are 4.6 in the square of t, which is twice the
- * logarithm of the ratio of likelihoods. A scale is named alone only if it fits better than every
- * other scale by the same odds. The day is the one of the month that fits best.
+ * largest t. A change of all bodies is preferred unless something else fits better by odds of ten
+ * to one. Then a scale that weighs some of these bodies alone is preferred, unless the change of
+ * all fits better by the same odds: less is weighed there, which is true of both; if it is not sure
+ * by itself, nothing is told. These odds are 4.6 in the square of t, which is twice the logarithm
+ * of the ratio of likelihoods. A scale is named alone only if it fits better than every other scale
+ * by the same odds. The day is the one of the month that fits best.
  *
  * @param series the figures
  * @param first the first day of the month
@@ -41,12 +42,14 @@ record Search(List<Series> series, LocalDate first, double falseAlarms) {
         tried.stream()
             .filter(ChangeExplanation::isWorse)
             .map(one -> one.with(one.names(), rate))
-            .filter(one -> one.effect().strength() > one.limit())
+            .filter(ChangeExplanation::isSure)
             .collect(Collectors.toCollection(ArrayList::new));
     var found = new ArrayList<ChangeExplanation>();
     while (!beyond.isEmpty()) {
-      var best = best(beyond, tried);
-      found.add(dated(best).with(asGood(best, tried), rate));
+      var best = best(beyond, tried).with(Set.of(), rate);
+      if (best.isSure()) {
+        found.add(dated(best).with(asGood(best, tried), rate));
+      }
       beyond.removeIf(best::explains);
     }
     return found;
@@ -60,17 +63,21 @@ record Search(List<Series> series, LocalDate first, double falseAlarms) {
         .sum();
   }
 
-  /** The best of some; beside it count all that were tried. */
+  /** What to tell of some that are sure; beside them count all that were tried. */
   private static ChangeExplanation best(
-      Collection<ChangeExplanation> some, Collection<ChangeExplanation> tried) {
-    var best = some.stream().max(BY_FIT).orElseThrow();
-    var scales = tried.stream().filter(one -> one.factor() == Factor.SCALE && isAsGood(one, best));
-    int bodies =
-        Stream.concat(Stream.of(best), scales).mapToInt(one -> one.bodies().size()).min().orElse(0);
-    return some.stream()
-        .filter(other -> other.factor().isGeneral() && other.bodies().size() <= bodies)
-        .filter(other -> isAsGood(other, best))
-        .min(Comparator.comparing(ChangeExplanation::factor).thenComparing(BY_FIT.reversed()))
+      Collection<ChangeExplanation> sure, Collection<ChangeExplanation> tried) {
+    var best = sure.stream().max(BY_FIT).orElseThrow();
+    var general =
+        sure.stream()
+            .filter(other -> other.factor().isGeneral() && isAsGood(other, best))
+            .min(Comparator.comparing(ChangeExplanation::factor).thenComparing(BY_FIT.reversed()));
+    return general
+        .flatMap(
+            one ->
+                tried.stream()
+                    .filter(other -> isAsGood(other, one) && other.isOfScaleOfSome(one))
+                    .max(BY_FIT))
+        .or(() -> general)
         .orElse(best);
   }
 

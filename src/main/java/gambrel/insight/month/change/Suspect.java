@@ -127,6 +127,11 @@ record Suspect(
     return new Suspect(factor, level, series, all);
   }
 
+  /** Whether it has never to do with a body of its figures. */
+  boolean misses(Series one, int place) {
+    return marks.containsKey(one) && marks.get(one).get(place).isEmpty();
+  }
+
   /** The explanation that it changed on a day; empty if the figures do not show it. */
   Optional<ChangeExplanation> since(LocalDate day) {
     var parts = series.stream().flatMap(one -> Part.of(one, exposure(one, day)).stream()).toList();
