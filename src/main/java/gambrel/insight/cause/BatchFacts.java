@@ -15,9 +15,6 @@ import org.apache.commons.numbers.fraction.BigFraction;
 record BatchFacts(Usual usual, Optional<BatchBalance> balance) {
   private static final int KNEE = 4;
 
-  /** A batch without meat is so odd. */
-  private static final long OUT = 100L * KNEE * KNEE;
-
   /**
    * By how much a change raises the sums of a batch, in hundred-thousandths.
    *
@@ -41,20 +38,22 @@ record BatchFacts(Usual usual, Optional<BatchBalance> balance) {
    * How odd its loss is with {@code shift} in its sums; 0 while it is open or without weighings.
    */
   long strain(Shift shift) {
-    return finished()
-        .map(b -> loss(b, shift).map(loss -> usual.batchLoss().strain(loss, KNEE)).orElse(OUT))
+    return balance
+        .filter(b -> !b.isOpen())
+        .map(
+            b ->
+                loss(b, shift)
+                    .map(loss -> usual.batchLoss().strain(loss, KNEE))
+                    .orElse(BodyFacts.BALANCED))
         .orElse(0L);
   }
 
   /** How far its loss is from the usual; empty while it is open, or if nothing went in. */
   Optional<Long> distance() {
-    return finished()
+    return balance
+        .filter(b -> !b.isOpen())
         .flatMap(b -> loss(b, Shift.NONE))
         .map(loss -> usual.batchLoss().distance(loss));
-  }
-
-  private Optional<BatchBalance> finished() {
-    return balance.filter(b -> !b.isOpen());
   }
 
   /** A loss in millionths of what went in; empty if nothing went in. */

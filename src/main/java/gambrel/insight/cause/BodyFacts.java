@@ -39,9 +39,6 @@ final class BodyFacts {
   /** A body balances if its figures are within four spreads of the usual. */
   static final long BALANCED = 100L * KNEE * KNEE;
 
-  /** What cannot be, such as more cold than hot, counts like a figure far from the usual. */
-  private static final long IMPOSSIBLE = BALANCED;
-
   private static final Set<ReasonCode> OF_RAIL =
       EnumSet.of(ReasonCode.RAIL_MISSING, ReasonCode.PARTS_MISSING, ReasonCode.ROW_SET_ASIDE);
 
@@ -160,18 +157,20 @@ final class BodyFacts {
         .filter(loss -> account.body().isCut());
   }
 
-  /** The weight that its tested cutting loss is above the usual; below zero if it is below. */
-  BigFraction lossBeyondUsual() {
-    var expected =
-        LossLimit.of(usual.settings, balance)
-            .multiply(BigFraction.of(usual.loss(species).middle(), 1_000_000));
-    return testedLoss().orElseThrow().part().fraction().subtract(expected);
+  /**
+   * The weight that its tested cutting loss is above the usual with {@code shift} in its sums;
+   * below zero if it is below, and zero if the loss is not tested.
+   */
+  Weight lossBeyondUsual(Shift shift) {
+    long middle = usual.loss(species).middle();
+    long more = lossOfAllowed(shift).orElse(middle) - middle;
+    return Weight.of(
+        LossLimit.of(usual.settings, balance).multiply(BigFraction.of(more, 1_000_000)));
   }
 
-  /** The strain of its loss and shrink, and of what cannot be. */
+  /** The strain of its loss and shrink; what cannot be counts like a figure far from the usual. */
   long strain() {
-    return strain(Shift.NONE)
-        + IMPOSSIBLE * faultCodes().stream().filter(OF_RAIL::contains).count();
+    return strain(Shift.NONE) + BALANCED * faultCodes().stream().filter(OF_RAIL::contains).count();
   }
 
   /** The strain of its loss and shrink with {@code shift} in its sums. */
@@ -179,18 +178,13 @@ final class BodyFacts {
     return lossStrain(shift) + chillStrain(shift);
   }
 
-  /** The strain of its cutting loss; 0 if the loss is not tested. */
-  long lossStrain() {
-    return lossStrain(Shift.NONE);
-  }
-
-  /** As above, with {@code shift} in its sums. */
+  /** The strain of its cutting loss with {@code shift} in its sums; 0 if it is not tested. */
   long lossStrain(Shift shift) {
     return testedLoss().isEmpty()
         ? 0
         : lossOfAllowed(shift)
             .map(loss -> usual.loss(species).strain(loss, KNEE))
-            .orElse(2 * IMPOSSIBLE);
+            .orElse(2 * BALANCED);
   }
 
   /** How far its cutting loss is from the usual; empty if it is not tested. */
@@ -212,12 +206,8 @@ final class BodyFacts {
             });
   }
 
-  /** The strain of its chill shrink; 0 if it is not known. */
-  long chillStrain() {
-    return chillStrain(Shift.NONE);
-  }
-
-  private long chillStrain(Shift shift) {
+  /** The strain of its chill shrink with {@code shift} in its sums; 0 if it is not known. */
+  long chillStrain(Shift shift) {
     return chillShrink(shift)
         .map(value -> usual.chill(species).strain(value, CHILL_KNEE))
         .orElse(0L);
@@ -240,7 +230,10 @@ final class BodyFacts {
             });
   }
 
-  /** How odd the weights of what came of it are; 0 if too few like it are known. */
+  /**
+   * How odd the weights of what came of it are; 0 if too few like it are known. What is lost by
+   * nature is lost of all products alike, so that a loss above the usual makes none of them odd.
+   */
   long productStrain() {
     return productStrain(Shift.NONE);
   }
@@ -253,7 +246,9 @@ final class BodyFacts {
   /** As above, with {@code shift} in its sums. */
   long productStrain(Shift shift) {
     var habits = usual.habits(id);
-    long boning = balance.boning().map(Weight::hundredThousandths).orElse(0L) + shift.into();
+    long beyond = Math.max(0, lossBeyondUsual(shift).hundredThousandths());
+    long boning =
+        balance.boning().map(Weight::hundredThousandths).orElse(0L) + shift.into() - beyond;
     if (boning <= 0 || balance.outputs().isEmpty()) {
       return 0;
     }
@@ -299,7 +294,7 @@ final class BodyFacts {
   /** Whether its chill shrink is odd for its species and beside the bodies killed on its day. */
   private boolean hasOddShrink() {
     var usualShrink = usual.knownChill(species);
-    if (usualShrink.isEmpty() || chillStrain() < BALANCED) {
+    if (usualShrink.isEmpty() || chillStrain(Shift.NONE) < BALANCED) {
       return false;
     }
     var range = usualShrink.get();

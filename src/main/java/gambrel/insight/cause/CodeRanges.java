@@ -56,21 +56,13 @@ final class CodeRanges {
   long odder(Weighing weighing, long net) {
     long own = weighing.net().hundredThousandths();
     var ofProduct = usual.each(weighing);
-    if (ofProduct.isPresent()) {
-      return odder(ofProduct, own, net);
-    }
-    long odder = odder(like(weighing).map(CodeRanges::range), own, net);
-    return ofOthers(weighing).filter(others -> others.holds(own)).isPresent()
-        ? Math.min(0, odder)
-        : odder;
-  }
-
-  private static long odder(Optional<Usual.Range> range, long own, long net) {
-    return range.map(r -> r.strain(own, KNEE) - r.strain(net, KNEE)).orElse(0L);
-  }
-
-  private static Usual.Range range(List<Long> sorted) {
-    return Usual.Range.of(sorted, sorted.get(sorted.size() / 2) / SPREAD_OF_WEIGHT);
+    var range =
+        ofProduct.or(
+            () ->
+                like(weighing).map(w -> Usual.Range.of(w, w.get(w.size() / 2) / SPREAD_OF_WEIGHT)));
+    long odder = range.map(r -> r.strain(own, KNEE) - r.strain(net, KNEE)).orElse(0L);
+    boolean others = ofOthers(weighing).filter(some -> some.holds(own)).isPresent();
+    return ofProduct.isEmpty() && others ? Math.min(0, odder) : odder;
   }
 
   /**

@@ -1,5 +1,6 @@
 package gambrel.insight.cause;
 
+import gambrel.trade.cuts.CutTree;
 import gambrel.trade.measure.Share;
 import gambrel.trade.measure.Weight;
 import gambrel.trade.notice.Phrase;
@@ -91,12 +92,14 @@ record EvidenceText(RowIndex rows, BodyFacts suspect, Candidate candidate, Night
     var trees =
         body == null ? shop.cuts().all().stream() : Stream.of(shop.cuts().of(body.species()));
     return trees
-        .flatMap(
-            tree ->
-                tree.find(weighing.item()).stream()
-                    .map(item -> (Value) new Value.Part(tree.species(), item)))
+        .flatMap(tree -> item(tree, weighing.item()).stream())
         .findFirst()
         .orElse(new Value.Text(weighing.code().pattern()));
+  }
+
+  /** An item of a cut tree by its name; empty if the tree does not have it. */
+  static Optional<Value> item(CutTree tree, String item) {
+    return tree.find(item).map(found -> new Value.Part(tree.species(), found));
   }
 
   private Phrase outcome() {

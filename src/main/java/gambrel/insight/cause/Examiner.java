@@ -1,5 +1,7 @@
 package gambrel.insight.cause;
 
+import static gambrel.insight.cause.BodyFacts.Shift.NONE;
+
 import gambrel.trade.decision.ReasonCode;
 import gambrel.trade.decision.State;
 import gambrel.trade.measure.Groups;
@@ -146,7 +148,7 @@ record Examiner(RowIndex rows) {
       return Stream.empty();
     }
     var shifts = candidate.shifts(rows);
-    var own = shifts.getOrDefault(suspect.id, BodyFacts.Shift.NONE);
+    var own = shifts.getOrDefault(suspect.id, NONE);
     if (suspect.lossStrain(own) > BodyFacts.BALANCED) {
       return Stream.empty();
     }
@@ -154,7 +156,7 @@ record Examiner(RowIndex rows) {
     long products = 0;
     for (var shift : shifts.entrySet()) {
       var facts = rows.facts(shift.getKey());
-      gain += facts.strain(BodyFacts.Shift.NONE) - facts.strain(shift.getValue());
+      gain += facts.strain(NONE) - facts.strain(shift.getValue());
       products += facts.productStrain() - facts.productStrain(shift.getValue());
     }
     gain += candidate.withProducts(products);
@@ -275,8 +277,8 @@ record Examiner(RowIndex rows) {
     return after.account.decision().state() != State.OPEN
         && after.faults().isEmpty()
         && !after.balance.isColdAboveHot()
-        && after.lossStrain() <= BodyFacts.BALANCED
-        && after.chillStrain() <= Math.max(BodyFacts.BALANCED, before.chillStrain());
+        && after.lossStrain(NONE) <= BodyFacts.BALANCED
+        && after.chillStrain(NONE) <= Math.max(BodyFacts.BALANCED, before.chillStrain(NONE));
   }
 
   /** Whether a change puts another body no further from what is usual in any way. */
@@ -284,7 +286,7 @@ record Examiner(RowIndex rows) {
     return before.faults().containsAll(after.faults())
         && isNoFurther(before.lossDistance(), after.lossDistance())
         && isNoFurther(before.chillDistance(), after.chillDistance())
-        && (before.lossDistance().isPresent() || after.lossStrain() <= BodyFacts.BALANCED)
+        && (before.lossDistance().isPresent() || after.lossStrain(NONE) <= BodyFacts.BALANCED)
         && after.strain() + after.productStrainBeside(before)
             <= before.strain() + before.productStrain();
   }

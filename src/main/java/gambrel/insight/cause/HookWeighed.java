@@ -34,7 +34,7 @@ record HookWeighed(RowIndex rows, BodyFacts suspect) {
   }
 
   private Stream<Candidate> hooks(Step step) {
-    var all = of(step).stream().filter(rows::isUncorrected).toList();
+    var all = suspect.balance.weighings().of(step).stream().filter(rows::isUncorrected).toList();
     if (all.isEmpty() || all.stream().anyMatch(this::isTared)) {
       return Stream.empty();
     }
@@ -44,10 +44,6 @@ record HookWeighed(RowIndex rows, BodyFacts suspect) {
                 Stream.concat(
                     known(all).flatMap(tare -> hook(tare, some, all).stream()),
                     unknown(some, all).stream()));
-  }
-
-  private List<Weighing> of(Step step) {
-    return suspect.balance.weighings().of(step);
   }
 
   /** The rows less a hook of known weight each; empty if it weighs more than one of them. */
@@ -82,7 +78,8 @@ record HookWeighed(RowIndex rows, BodyFacts suspect) {
                     .map(each -> Exact.round(each, Weight.OUTPUT_DECIMALS))
                     .map(each -> rows.unit().convert(each, row.unit()))
                     .filter(each -> Tares.isEmptyWeight(each, row.unit(), HEAVIEST))
-                    .flatMap(each -> candidate(shown(each), some, all, UNKNOWN))
+                    .map(each -> Exact.round(each, 1).setScale(2))
+                    .flatMap(each -> candidate(each, some, all, UNKNOWN))
                     .map(Candidate::inexact)
                     .map(candidate -> candidate.variant("UNKNOWN"))
                     .map(
@@ -98,13 +95,10 @@ record HookWeighed(RowIndex rows, BodyFacts suspect) {
     return step == Step.HOT ? hot.subtract(cold.divide(kept)) : cold.subtract(hot.multiply(kept));
   }
 
-  private static BigDecimal shown(BigFraction weight) {
-    return Exact.round(weight, 1).setScale(2);
-  }
-
   /** How differently the parts would have shrunk from one step to the other. */
   private long unevenness(List<RowChange> changes, List<Weighing> all) {
-    var other = of(all.get(0).step() == Step.COLD ? Step.HOT : Step.COLD);
+    var step = all.get(0).step() == Step.COLD ? Step.HOT : Step.COLD;
+    var other = suspect.balance.weighings().of(step);
     if (all.size() != other.size()) {
       return 0;
     }

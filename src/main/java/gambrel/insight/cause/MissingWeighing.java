@@ -5,6 +5,7 @@ import gambrel.trade.cuts.CutTree;
 import gambrel.trade.cuts.SideLabels;
 import gambrel.trade.decision.ReasonCode;
 import gambrel.trade.measure.Exact;
+import gambrel.trade.measure.Groups;
 import gambrel.trade.measure.Share;
 import gambrel.trade.measure.Weight;
 import gambrel.trade.notice.Notice;
@@ -42,22 +43,17 @@ record MissingWeighing(RowIndex rows, BodyFacts suspect) {
       return Stream.empty();
     }
     var habits = rows.usual.habits(suspect.id).byProduct();
-    var missing = suspect.lossBeyondUsual();
-    return Stream.of(Step.BIN, Step.PACK)
+    var missing = suspect.lossBeyondUsual(BodyFacts.Shift.NONE);
+    var products = habits.keySet().stream().filter(product -> product.step() != Step.TUB);
+    return Groups.inOrder(products, Product::step).values().stream()
         .flatMap(
-            step -> {
-              var products =
-                  habits.keySet().stream().filter(product -> product.step() == step).toList();
-              return products.stream()
-                  .map(product -> missing(product, habits.get(product), missing, products.size()));
-            });
+            alike -> alike.stream().map(p -> missing(p, habits.get(p), missing, alike.size())));
   }
 
   /** One weighing of a product that was not made, one of {@code alike} products. */
-  private Examiner.Scored missing(
-      Product product, Usual.Habit habit, BigFraction missing, int alike) {
+  private Examiner.Scored missing(Product product, Usual.Habit habit, Weight missing, int alike) {
     boolean bin = product.step() == Step.BIN;
-    long weight = Weight.of(missing).hundredThousandths();
+    long weight = missing.hundredThousandths();
     var shift = BodyFacts.Shift.of(product, weight);
     long gain =
         suspect.strain(BodyFacts.Shift.NONE)
@@ -74,22 +70,15 @@ record MissingWeighing(RowIndex rows, BodyFacts suspect) {
         Phrase.of("LIKELY_CAUSE." + cause)
             .with(
                 "kind",
-                bin ? Phrase.of("KIND." + product.item().toUpperCase(Locale.ROOT)) : part(product))
+                bin
+                    ? Phrase.of("KIND." + product.item().toUpperCase(Locale.ROOT))
+                    : EvidenceText.item(suspect.balance.weighings().tree(), product.item())
+                        .orElse(new Value.Text(product.item())))
             .with("found", percent(found.orElse(0L)))
             .with("expected", percent(habit.share().middle()))
-            .with("missing", new Weight(weight), rows.unit());
-    var weighed = loss().map(l -> new Share(l.part().minus(new Weight(weight)), l.whole()));
+            .with("missing", missing, rows.unit());
+    var weighed = loss().map(l -> new Share(l.part().minus(missing), l.whole()));
     return scored(cause, product.item(), evidence, gain, weighed);
-  }
-
-  private Value part(Product product) {
-    return suspect
-        .balance
-        .weighings()
-        .tree()
-        .find(product.item())
-        .<Value>map(item -> new Value.Part(suspect.species, item))
-        .orElse(new Value.Text(product.item()));
   }
 
   private Optional<Share> loss() {
@@ -122,7 +111,7 @@ record MissingWeighing(RowIndex rows, BodyFacts suspect) {
     var kept = BigFraction.ONE.subtract(BigFraction.of(shrink, 1_000_000));
     if (hot.compareTo(cold) <= 0) {
       var missing = Weight.of(cold.fraction().divide(kept)).minus(hot);
-      return atOneStep(Step.HOT, missing, 0, suspect.lossStrain());
+      return atOneStep(Step.HOT, missing, 0, suspect.lossStrain(BodyFacts.Shift.NONE));
     }
     var missing = Weight.of(hot.fraction().multiply(kept)).minus(cold);
     boolean countsIn =

@@ -1,7 +1,6 @@
 package gambrel.insight.cause;
 
 import gambrel.trade.measure.Exact;
-import gambrel.trade.measure.Weight;
 import gambrel.trade.notice.Value;
 import gambrel.trade.shop.Step;
 import gambrel.trade.weighing.Weighing;
@@ -44,7 +43,7 @@ record TareLeftOn(RowIndex rows, BodyFacts suspect) {
     return suspect
         .testedLoss()
         .filter(loss -> bulk && rows.tares.lacking(weighing).isEmpty())
-        .map(loss -> Exact.round(suspect.lossBeyondUsual().negate(), Weight.OUTPUT_DECIMALS))
+        .map(loss -> suspect.lossBeyondUsual(BodyFacts.Shift.NONE).decimal().negate())
         .map(excess -> rows.unit().convert(excess, weighing.unit()))
         .filter(tare -> Tares.isEmptyWeight(tare, weighing.unit(), HEAVIEST))
         .map(tare -> Exact.round(tare, 1).setScale(2))

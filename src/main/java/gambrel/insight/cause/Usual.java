@@ -4,6 +4,7 @@ import gambrel.insight.cause.Makeup.Product;
 import gambrel.trade.balance.BatchBalance;
 import gambrel.trade.balance.BodyBalance;
 import gambrel.trade.balance.Outputs;
+import gambrel.trade.cuts.Kind;
 import gambrel.trade.cuts.Species;
 import gambrel.trade.decision.LossLimit;
 import gambrel.trade.measure.Exact;
@@ -60,6 +61,9 @@ final class Usual {
 
   /** A product's share differs by so much of itself, and of the weight into the boning room. */
   private static final long SPREAD_OF_SHARE = 10;
+
+  /** Animals of one kind differ in fat far more than in bone and meat; from memory. */
+  private static final long SPREAD_OF_FAT = 5;
 
   /** One pack or tub is a fifth heavier or lighter than another. */
   private static final long SPREAD_OF_WEIGHT = 5;
@@ -219,7 +223,8 @@ final class Usual {
             .flatMap(b -> share(makeup(b).weight(product), b.boning().orElseThrow()).stream())
             .toList();
     var each = bodies.stream().flatMap(body -> makeup(body).each(product).stream()).toList();
-    long expected = Math.max(Habits.none(product).spread(), median(shares) / SPREAD_OF_SHARE);
+    long part = product.item().equals(Kind.FAT.id()) ? SPREAD_OF_FAT : SPREAD_OF_SHARE;
+    long expected = Math.max(Habits.none(product).spread(), median(shares) / part);
     return new Habit(Range.of(shares, expected), Range.of(each, median(each) / SPREAD_OF_WEIGHT));
   }
 

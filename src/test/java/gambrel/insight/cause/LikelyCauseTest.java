@@ -384,17 +384,35 @@ class LikelyCauseTest {
             .formatted(fat));
   }
 
+  /** Six more bodies like the others: fat differs much, so that it takes many to know it. */
+  private void moreBodies() {
+    for (int i = 11; i <= 16; i++) {
+      scene.body("B1" + i + ",beef,2026-03-02,ann,560");
+      scene.weigh(
+          """
+          02T10:00 B1%1$d hot  carcase 200
+          03T10:00 B1%1$d cold carcase 196
+          05T%1$d:00 B1%1$d pack rump 80
+          05T%1$d:01 B1%1$d pack mince 50
+          05T%1$d:02 B1%1$d bin  bone 40
+          05T%1$d:03 B1%1$d bin  fat  24
+          """
+              .formatted(i));
+    }
+  }
+
   @Test
   void aTubOfUnknownWeightThatWasWeighedTooIsToldWithoutALineToPaste() {
-    // 197 of 196; with 24 of fat 2 would be lost, as mostly.
-    firstBodyWithFat(27);
+    // 198 of 196; with 24 of fat 2 would be lost, as mostly.
+    firstBodyWithFat(28);
+    moreBodies();
     var said = first("B1");
     assertEquals(Cause.TARE_LEFT_ON, said.cause());
     assertEquals(List.of(), lines(said));
     String evidence = ENGLISH.of(said.evidence());
     assertTrue(
         evidence.endsWith(
-            "(fat 27 kg) may have been weighed with its tub or bin, of about 3.00 kg. With 24.000"
+            "(fat 28 kg) may have been weighed with its tub or bin, of about 4.00 kg. With 24.000"
                 + " kg: loss of B1 1.0 %."),
         evidence);
   }

@@ -10,60 +10,49 @@ import gambrel.insight.statistics.DayValues.Effect;
 import gambrel.insight.statistics.Moments;
 import gambrel.trade.balance.BatchBalance;
 import gambrel.trade.measure.Exact;
+import gambrel.trade.measure.Groups;
+import gambrel.trade.measure.Share;
 import gambrel.trade.measure.Weight;
 import gambrel.trade.weighing.Weighing;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.IntStream;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /**
  * Batches that are out of balance, and batches that lost more than those of the same products
  * before. All products together and each by itself are tried from every day of the month on, and
  * from the first day of the month before; the rate of false alarms is divided among them.
+ *
+ * @param records the records of the month
+ * @param explained what changed losses: what a scale makes of a batch's loss is taken off
+ * @param before the batches of the twelve months before
+ * @param ofMonth the batches of the month
  */
-final class BatchFindings {
+record BatchFindings(
+    MonthRecords records,
+    List<ChangeExplanation> explained,
+    List<BatchBalance> before,
+    List<BatchBalance> ofMonth) {
   private static final int LEAST_BEFORE = 8;
   private static final int LEAST_DAYS = 3;
   private static final int LEAST = 3;
 
-  private final MonthRecords records;
-  private final List<BatchBalance> batches = new ArrayList<>();
-  private final List<ChangeExplanation> explained;
-  private final int baseline;
-
   /** Batches from a day on that lost more. */
-  private record Rise(LocalDate since, List<BatchBalance> ofMonth, Effect effect) {}
-
-  private BatchFindings(MonthRecords records, List<ChangeExplanation> explained) {
-    this.records = records;
-    this.explained = explained;
-    batches.addAll(known(records.baseline()));
-    baseline = batches.size();
-    batches.addAll(known(records.bodies()));
-  }
+  private record Rise(LocalDate since, List<BatchBalance> batches, Effect effect) {}
 
   private static List<BatchBalance> known(MonthBodies months) {
     return months.batches().stream().filter(batch -> batch.lossShare().isPresent()).toList();
   }
 
-  /**
-   * The findings of a month.
-   *
-   * @param explained what changed losses: what a scale makes of a batch's loss is taken off
-   */
   static List<Finding> of(MonthRecords records, List<ChangeExplanation> explained) {
-    var findings = new BatchFindings(records, explained);
-    return Stream.concat(
-            findings.rise().stream(),
-            known(records.bodies()).stream()
-                .filter(BatchBalance::isOut)
-                .map(findings::outOfBalance))
-        .toList();
+    var all =
+        new BatchFindings(records, explained, known(records.baseline()), known(records.bodies()));
+    var out = all.ofMonth.stream().filter(BatchBalance::isOut).map(all::outOfBalance);
+    return Stream.concat(all.rise().stream(), out).toList();
   }
 
   private static LocalDate day(BatchBalance batch) {
@@ -79,16 +68,15 @@ final class BatchFindings {
   }
 
   private Optional<Finding> rise() {
-    var before = batches.subList(0, baseline).stream().map(BatchFindings::day).distinct().count();
-    if (baseline < LEAST_BEFORE || before < LEAST_DAYS) {
+    if (before.size() < LEAST_BEFORE
+        || before.stream().map(BatchFindings::day).distinct().count() < LEAST_DAYS) {
       return Optional.empty();
     }
     var values =
-        batches.stream()
+        Groups.both(before, ofMonth).stream()
             .map(b -> new DayValues.Value(List.of(b.batch().product()), day(b), unknown(b), 0))
             .toList();
-    var model = new DayValues(values, baseline);
-    var ofMonth = batches.subList(baseline, batches.size());
+    var model = new DayValues(values, before.size());
     var products = ofMonth.stream().map(b -> b.batch().product()).sorted();
     var days = ofMonth.stream().map(BatchFindings::day);
     var first = Stream.of(records.month().atDay(1).minusMonths(1));
@@ -110,32 +98,22 @@ final class BatchFindings {
 
   /** The rise of one product, or of all if its name is empty; empty if too few are of the month. */
   private Optional<Rise> rise(DayValues model, String product, LocalDate since) {
-    var exposure =
-        batches.stream()
-            .mapToDouble(b -> isOf(product, b) && !day(b).isBefore(since) ? 1 : 0)
-            .toArray();
-    var ofMonth =
-        IntStream.range(baseline, batches.size())
-            .filter(i -> exposure[i] > 0)
-            .mapToObj(batches::get)
-            .toList();
+    Predicate<BatchBalance> isExposed =
+        b -> (product.isEmpty() || product.equals(b.batch().product())) && !day(b).isBefore(since);
+    var all = Groups.both(before, ofMonth).stream();
+    var exposed = ofMonth.stream().filter(isExposed).toList();
     return model
-        .effect(exposure)
-        .filter(effect -> ofMonth.size() >= LEAST)
-        .map(effect -> new Rise(since, ofMonth, effect));
-  }
-
-  private static boolean isOf(String product, BatchBalance batch) {
-    return product.isEmpty() || product.equals(batch.batch().product());
+        .effect(all.mapToDouble(b -> isExposed.test(b) ? 1 : 0).toArray())
+        .filter(effect -> exposed.size() >= LEAST)
+        .map(effect -> new Rise(since, exposed, effect));
   }
 
   private Finding lostMore(Rise rise, double limit) {
     double more = rise.effect().mean();
-    double mean = rise.ofMonth().stream().mapToDouble(BatchFindings::percent).average().orElse(0);
-    var ids = rise.ofMonth().stream().map(batch -> batch.batch().id()).toList();
-    var in =
-        Weight.sum(
-            rise.ofMonth().stream().map(batch -> batch.lossShare().orElseThrow().whole()).toList());
+    double mean = rise.batches().stream().mapToDouble(BatchFindings::percent).average().orElse(0);
+    var ids = rise.batches().stream().map(batch -> batch.batch().id()).toList();
+    var shares = rise.batches().stream().map(batch -> batch.lossShare().orElseThrow());
+    var in = Weight.sum(shares.map(Share::whole).toList());
     var lost = in.fraction().multiply(Exact.ofStatistic(more)).divide(100);
     return Finding.likely(
         Finding.Kind.BATCH,
@@ -144,7 +122,7 @@ final class BatchFindings {
         Map.of(
             "since", new Evidence.Day(rise.since()),
             "batches", new Evidence.Count(ids.size()),
-            "batches_before", new Evidence.Count(baseline),
+            "batches_before", new Evidence.Count(before.size()),
             "loss", Evidence.percent(Exact.ofStatistic(mean)),
             "usual", Evidence.percent(Exact.ofStatistic(mean - more)),
             "weight", new Evidence.Mass(Weight.of(lost)),

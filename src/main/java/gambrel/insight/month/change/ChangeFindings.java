@@ -7,6 +7,7 @@ import gambrel.insight.month.figures.MonthBody;
 import gambrel.insight.month.figures.MonthRecords;
 import gambrel.trade.cuts.Species;
 import gambrel.trade.measure.Exact;
+import gambrel.trade.measure.Groups;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -196,11 +197,8 @@ public record ChangeFindings(MonthRecords records) {
         costs.addAll(Finding.Cost.of(lost, rate(kind, species), records.settings().currency()));
       }
     }
-    var subjects = new ArrayList<String>();
-    if (more.get("scales") instanceof Evidence.Names scales) {
-      subjects.addAll(scales.values());
-    }
-    subjects.addAll(MonthBody.ids(bodies));
+    var scales = one.factor() == Factor.SCALE ? List.copyOf(one.names()) : List.<String>of();
+    var subjects = Groups.both(scales, MonthBody.ids(bodies));
     return Finding.likely(kind, variant, subjects, evidence, Finding.Cost.merged(costs));
   }
 

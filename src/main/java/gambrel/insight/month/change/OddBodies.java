@@ -4,12 +4,12 @@ import gambrel.insight.month.figures.AlarmRates;
 import gambrel.insight.month.figures.BodyFigure;
 import gambrel.insight.month.figures.Evidence;
 import gambrel.insight.month.figures.Finding;
-import gambrel.insight.month.figures.MonthBody;
 import gambrel.insight.month.figures.MonthRecords;
 import gambrel.insight.statistics.DayValues.Value;
 import gambrel.insight.statistics.Moments;
 import gambrel.insight.statistics.UsualValue;
 import gambrel.trade.measure.Exact;
+import gambrel.trade.measure.Groups;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
@@ -87,16 +87,15 @@ final class OddBodies {
   static List<Finding> findings(
       MonthRecords records, List<Series> all, Collection<ChangeExplanation> explained) {
     int number = all.stream().mapToInt(series -> series.ofMonth().size()).sum();
-    var odd = new ArrayList<Finding>();
-    for (var measure : List.of(Measure.CHILL, Measure.BENCH)) {
-      all.stream()
-          .filter(series -> series.measure() == measure)
-          .flatMap(series -> odd(series, explained, AlarmRates.BODIES / number))
-          .sorted(Comparator.comparingDouble(Odd::times).reversed())
-          .limit(MOST_BODIES)
-          .forEach(one -> odd.add(one.finding(records)));
-    }
-    return odd;
+    return Groups.inOrder(all.stream(), Series::measure).values().stream()
+        .flatMap(
+            some ->
+                some.stream()
+                    .flatMap(series -> odd(series, explained, AlarmRates.BODIES / number))
+                    .sorted(Comparator.comparingDouble(Odd::times).reversed())
+                    .limit(MOST_BODIES))
+        .map(one -> one.finding(records))
+        .toList();
   }
 
   private static Stream<Odd> odd(
@@ -113,16 +112,13 @@ final class OddBodies {
       var listed = series.listed().get(i);
       values.add(listed.with(listed.value() - known));
     }
+    boolean isOfChill = series.measure() == Measure.CHILL;
     var judge = Judge.of(series, alike(values, series.baseline()), falseAlarms);
     return IntStream.range(series.baseline(), values.size())
         .filter(i -> !late.contains(series.bodies().get(i)))
-        .filter(i -> isJudged(series.measure(), series.bodies().get(i)))
+        .filter(i -> isOfChill || series.bodies().get(i).account().isSettled())
         .mapToObj(judge::odd)
         .flatMap(Optional::stream);
-  }
-
-  private static boolean isJudged(Measure measure, MonthBody body) {
-    return measure == Measure.CHILL || body.account().isSettled();
   }
 
   /** Traits that few bodies before have become one. */
