@@ -34,9 +34,7 @@ record BatchFacts(Usual usual, Optional<BatchBalance> balance) {
     }
   }
 
-  /**
-   * How odd its loss is with {@code shift} in its sums; 0 while it is open or without weighings.
-   */
+  /** How odd its loss is with {@code shift} in its sums; 0 while it is open or has no weighing. */
   long strain(Shift shift) {
     return balance
         .filter(b -> !b.isOpen())

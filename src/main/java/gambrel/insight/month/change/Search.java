@@ -18,12 +18,13 @@ import java.util.stream.Stream;
  * The search for the explanation that covers most of what changed in some figures. Every suspect is
  * tried from the first day of the month before, and from every week of the month on. The rate of
  * false alarms is divided among all tests that differ (Bonferroni). What explains most has the
- * largest t. A change of all bodies is preferred unless something else fits better by odds of ten
- * to one. Then a scale that weighs some of these bodies alone is preferred, unless the change of
- * all fits better by the same odds: less is weighed there, which is true of both; if it is not sure
- * by itself, nothing is told. These odds are 4.6 in the square of t, which is twice the logarithm
- * of the ratio of likelihoods. A scale is named alone only if it fits better than every other scale
- * by the same odds. The day is the one of the month that fits best.
+ * largest t. A change of all bodies is preferred to a scale, or to what as many have in common,
+ * unless that fits better by odds of ten to one. Then a scale that weighs some of these bodies
+ * alone is preferred, unless the change of all fits better by the same odds: less is weighed there,
+ * which is true of both; if it is not sure by itself, nothing is told. These odds are 4.6 in the
+ * square of t, which is twice the logarithm of the ratio of likelihoods. A scale is named alone
+ * only if it fits better than every other scale by the same odds. The day is the one of the month
+ * that fits best.
  *
  * @param series the figures
  * @param first the first day of the month
@@ -70,6 +71,7 @@ record Search(List<Series> series, LocalDate first, double falseAlarms) {
     var general =
         sure.stream()
             .filter(other -> other.factor().isGeneral() && isAsGood(other, best))
+            .filter(o -> best.factor() == Factor.SCALE || o.bodies().size() <= best.bodies().size())
             .min(Comparator.comparing(ChangeExplanation::factor).thenComparing(BY_FIT.reversed()));
     return general
         .flatMap(
