@@ -28,7 +28,7 @@ import java.util.stream.Stream;
 public final class ExportAssistant {
   private static final int SHOWN_ROWS = 3;
   private static final int SHOWN_VALUES = 3;
-  private static final int MOST_FILES = 40;
+  private static final int MOST_FILES = 16;
   private static final int LONGEST = 100;
 
   private final Path folder;
@@ -100,17 +100,27 @@ public final class ExportAssistant {
     return parts.length < 3 ? "" : parts[1];
   }
 
+  /** The files that are looked at: of a long list the first and the last, which show all dates. */
+  private static List<String> some(List<String> paths) {
+    int half = Math.min(MOST_FILES, paths.size()) / 2;
+    return Stream.of(
+            paths.subList(0, half),
+            paths.subList(Math.max(half, paths.size() - MOST_FILES + half), paths.size()))
+        .flatMap(List::stream)
+        .toList();
+  }
+
   private void tell(String name, List<String> paths) {
     int head = lines.size();
     asked.clear();
     try {
-      var first = paths.subList(0, Math.min(MOST_FILES, paths.size()));
-      var sample = ExportSample.of(folder, first);
+      var some = some(paths);
+      var sample = ExportSample.of(folder, some);
       if (sample.files().isEmpty()) {
         return;
       }
       var choice = layouts.of(paths.get(0));
-      var read = AsRead.of(folder, first, choice, shop, asOf);
+      var read = AsRead.of(folder, some, choice, shop, asOf);
       var named = name.isEmpty() ? folderFor() : name;
       var draft = LayoutProposal.of(sample, shop, today, named);
       boolean saved = !choice.settings().isEmpty() || choice.fault().isPresent();
@@ -234,7 +244,7 @@ public final class ExportAssistant {
     say(
         "  In %s %d rows from %s to %s; those that count weigh %s."
             .formatted(
-                files == MOST_FILES ? "the first " + MOST_FILES + " files" : "all",
+                files == MOST_FILES ? "the first and last files" : "all",
                 read.rows().size(),
                 times.get(0),
                 times.get(times.size() - 1),

@@ -25,7 +25,6 @@ import java.util.regex.Pattern;
  * @param files in path order; blank ones are left out
  */
 record ExportSample(Charset charset, List<SampleFile> files) {
-  private static final int MOST_FILES = 40;
   private static final int MOST_BYTES = 100_000;
 
   /** The character sets that are tried where a file is not UTF-8, the more usual first. */
@@ -50,7 +49,7 @@ record ExportSample(Charset charset, List<SampleFile> files) {
   /** Reads the beginnings of exports. */
   static ExportSample of(Path folder, List<String> paths) throws IOException {
     var contents = new ArrayList<byte[]>();
-    for (String path : paths.subList(0, Math.min(MOST_FILES, paths.size()))) {
+    for (String path : paths) {
       try (var in = Files.newInputStream(folder.resolve(path))) {
         contents.add(in.readNBytes(MOST_BYTES));
       }

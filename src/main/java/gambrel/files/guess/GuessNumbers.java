@@ -44,7 +44,7 @@ final class GuessNumbers {
   private static final Predicate<String> IS_NUMBER = NUMBER.asMatchPredicate();
 
   /** A column of numbers may have one wrong figure in so many. */
-  private static final int ONE_WRONG_OF = 50;
+  static final int ONE_WRONG_OF = 50;
 
   /** What holds in so many rows is no chance. */
   static final int SOME = 4;
