@@ -177,6 +177,20 @@ class RowsTest extends SceneTest {
   }
 
   @ParameterizedTest
+  @CsvSource({"rump, true", "chuck, false"})
+  void aLoneVoidWithoutAWeightIsMarkedWhateverTheWeightBeforeIt(String item, boolean marked) {
+    scene.text(
+        "exports/bench/a.csv",
+        """
+        scale,ticket,time,body,code,net,status
+        bench,7,2026-03-05T10:00,B1,rump,1.340,
+        bench,8,2026-03-05T10:01,B1,%s,,void
+        """
+            .formatted(item));
+    assertEquals(marked, scene.at(LATER).notices().contains("mark void-alone"));
+  }
+
+  @ParameterizedTest
   @CsvSource({"'', true", "void=own, false"})
   void aLoneVoidIsNotMarkedWhereTheLayoutSaysWhatItCancels(String line, boolean marked) {
     scene.text("exports/bench/layout.properties", line);

@@ -150,11 +150,19 @@ public final class ExportAssistant {
             .formatted(asked.size(), draft.path());
   }
 
-  /** Whether a layout has every line of one of the answers to a question. */
+  /**
+   * Whether a layout has every line of one of the answers to a question, or reads something else
+   * from the column that it takes for a status.
+   */
   private static boolean isAnswered(Question question, Layouts.Choice choice, LayoutDraft draft) {
-    var read = choice.layout().positions(draft.table().top()).keySet();
-    return question.options().stream()
-        .anyMatch(option -> option.stream().allMatch(line -> has(choice, read, line)));
+    var read = choice.layout().positions(draft.table().top());
+    boolean isOther =
+        question.isOfStatus()
+            && !read.containsKey("status")
+            && read.containsValue(draft.column("status").number() - 1);
+    return isOther
+        || question.options().stream()
+            .anyMatch(option -> option.stream().allMatch(line -> has(choice, read.keySet(), line)));
   }
 
   /**
@@ -257,7 +265,10 @@ public final class ExportAssistant {
       say(
           "  No row has a clock time: all count as 00:00. If a column has it, name it: column.clock=");
     }
-    PrintedTotals.lines(sample.files(), read.rows(), asOf).forEach(line -> say("  " + line));
+    for (String line : PrintedTotals.lines(sample.files(), read.rows(), asOf)) {
+      say("  " + line);
+      unsettled |= !line.endsWith(PrintedTotals.AGREES);
+    }
     var bad = read.rows().stream().filter(row -> AsRead.problem(row).isPresent()).toList();
     if (!bad.isEmpty()) {
       say(

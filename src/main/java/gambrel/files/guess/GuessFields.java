@@ -410,7 +410,7 @@ final class GuessFields {
 
   /** Few words, or a mark in some of the rows. */
   private static int ofStatus(Column column, List<String> reasons) {
-    var words = column.values().stream().distinct().toList();
+    var words = column.values().stream().map(ProposedStatus::word).distinct().toList();
     boolean few = column.values().size() * 2 < column.cells().size();
     if (few && words.stream().anyMatch(GuessWords::mentionsVoid)) {
       reasons.add("words such as " + words.get(0));
@@ -446,7 +446,9 @@ final class GuessFields {
     return words.size() > 1
         && words.size() <= MOST_STATUSES
         && most * 3 >= column.cells().size() * 2L
-        && column.values().stream().allMatch(word -> MARK.matcher(word).matches())
+        && column.values().stream()
+            .map(ProposedStatus::word)
+            .allMatch(word -> MARK.matcher(word).matches())
         && GuessWords.columns().stream().allMatch(f -> GuessWords.score(f, column.header()) == 0)
         && !GuessWords.isOther(column.header())
         && table.columns().stream()
@@ -465,10 +467,18 @@ final class GuessFields {
         && column.values().stream().allMatch(value -> value.matches(name));
   }
 
+  /** Whether numbers go up, but for a few times at which they begin again, as on another day. */
   private static boolean isCounting(List<String> values) {
-    return values.size() > 1
-        && values.stream().allMatch(value -> value.matches("\\d{1,9}"))
-        && IntStream.range(1, values.size())
-            .allMatch(i -> Integer.parseInt(values.get(i)) > Integer.parseInt(values.get(i - 1)));
+    if (values.size() < 2 || !values.stream().allMatch(value -> value.matches("\\d{1,9}"))) {
+      return false;
+    }
+    var numbers = values.stream().map(Integer::valueOf).toList();
+    var back =
+        IntStream.range(1, numbers.size())
+            .filter(i -> numbers.get(i) <= numbers.get(i - 1))
+            .mapToObj(numbers::get)
+            .toList();
+    return back.stream().allMatch(number -> number <= numbers.get(0))
+        && back.size() * GuessNumbers.SOME < numbers.size();
   }
 }

@@ -41,6 +41,13 @@ record LayoutDraft(
    * @param row the index of a row that it is about
    */
   record Question(String asks, List<List<String>> options, int row) {
+    /** Whether it is about a column of statuses. */
+    boolean isOfStatus() {
+      return options.stream()
+          .flatMap(List::stream)
+          .anyMatch(line -> line.startsWith("column.status=") || line.startsWith("value.status."));
+    }
+
     /** Whether rows can be read, and read wrong, without an answer. */
     boolean isSilent() {
       return options.stream()

@@ -523,7 +523,7 @@ final class LayoutProposal {
       var cells = table.rows().get(i).csv().cells();
       String day = draft.cell("time", i).replaceFirst("[T ].*", "") + draft.cell("date", i);
       String key = String.join("\n", draft.cell("scale", i), draft.cell("ticket", i), day);
-      if (draft.cell("status", i).isEmpty()
+      if (!GuessWords.mentionsVoid(draft.cell("status", i))
           && !first.computeIfAbsent(key, k -> cells).equals(cells)) {
         again.add(key);
       }

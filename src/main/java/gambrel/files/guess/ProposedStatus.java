@@ -31,8 +31,10 @@ record ProposedStatus(LayoutDraft draft) {
     for (var count : counts.entrySet()) {
       String word = count.getKey();
       var ofTicket = ofTicket(word);
-      if (ofTicket.isPresent()) {
+      if (ofTicket.filter(GuessWords::mentionsVoid).isPresent()) {
         beginnings.add(ofTicket.get());
+      } else if (ofTicket.isPresent()) {
+        askWhetherItCancels(word, ofTicket.get());
       } else if (isOwn(word)) {
         cancelsOther(word).ifPresent(row -> draft.ask(ofItsOwn(word, row), WHICH, row));
       } else {
@@ -50,6 +52,16 @@ record ProposedStatus(LayoutDraft draft) {
                 draft.setting(
                     tickets.name() + " names the ticket that such a row cancels.",
                     tickets.line(Layout.VOIDS)));
+  }
+
+  private void askWhetherItCancels(String status, String beginning) {
+    draft.ask(
+        "Does \"%s\" cancel the weighing with that ticket? Until then such a row is set aside."
+            .formatted(status),
+        List.of(
+            List.of("value.status." + LayoutDraft.escaped(beginning) + "*=void:*"),
+            List.of("value.status." + LayoutDraft.escaped(status) + "=ok")),
+        draft.cells("status").indexOf(status));
   }
 
   /** Whether a status is one of the program's own words. */
@@ -76,11 +88,16 @@ record ProposedStatus(LayoutDraft draft) {
     } else if (meaning.isPresent()) {
       draft.setting(taken(word, meaning.get(), "common practice"), key + meaning.get());
     } else {
+      boolean named = GuessWords.score("status", column.header()) > 0;
       draft.ask(
           "What does \"%s\" in %s mean (%d of %d rows): ok, such a weighing counts, or void, it does"
                   .formatted(word, column.name(), count, column.cells().size())
-              + " not? Until then such a row is set aside.",
-          List.of(List.of(key + "ok"), List.of(key + "void")),
+              + " not?"
+              + (named ? "" : " If the column says something else, it is no status.")
+              + " Until then such a row is set aside.",
+          Stream.of(List.of(key + "ok"), List.of(key + "void"), List.of("column.status="))
+              .limit(named ? 2 : 3)
+              .toList(),
           column.cells().indexOf(word));
     }
   }
@@ -97,13 +114,20 @@ record ProposedStatus(LayoutDraft draft) {
   }
 
   /** The beginning of a status that names the ticket of another row which it cancels. */
-  private Optional<String> ofTicket(String word) {
-    var parts = WITH_TICKET.matcher(word);
-    return parts.matches()
-            && GuessWords.mentionsVoid(parts.group(1))
-            && rowsWith(word).allMatch(row -> cancels(row, parts.group(2)))
+  private Optional<String> ofTicket(String status) {
+    var parts = WITH_TICKET.matcher(status);
+    return parts.matches() && rowsWith(status).allMatch(row -> cancels(row, parts.group(2)))
         ? Optional.of(parts.group(1))
         : Optional.empty();
+  }
+
+  /** The word of a status, without the ticket that may follow it. */
+  static String word(String status) {
+    var parts = WITH_TICKET.matcher(status);
+    boolean parted =
+        parts.matches()
+            && (GuessWords.mentionsVoid(parts.group(1)) || !parts.group(1).matches(".*\\p{L}"));
+    return parted ? parts.group(1).replaceFirst("[\\h#:.]+$", "") : status;
   }
 
   private IntStream rowsWith(String word) {

@@ -11,7 +11,8 @@ import java.util.stream.Stream;
 
 /**
  * Void rows that stand alone on their ticket, and so cancel only themselves, though a weighing of
- * the same scale, body, code and weight stands just before them. Some scales cancel so.
+ * the same scale, body and code stands just before them, with the same weight if they have one.
+ * Some scales cancel so.
  */
 final class LoneVoids {
   private static final Duration JUST_BEFORE = Duration.ofHours(1);
@@ -32,12 +33,13 @@ final class LoneVoids {
     if (timed.isEmpty()) {
       return List.of();
     }
-    var alike = Groups.inOrder(counted.filter(row -> row.time().isPresent()), LoneVoids::content);
+    var alike = Groups.inOrder(counted.filter(row -> row.time().isPresent()), LoneVoids::about);
     return timed.stream()
         .flatMap(
             row ->
-                alike.getOrDefault(content(row), List.of()).stream()
+                alike.getOrDefault(about(row), List.of()).stream()
                     .filter(other -> isJustBefore(other, row))
+                    .filter(o -> weight(row).isEmpty() || weight(row).equals(weight(o)))
                     .max(BY_TIME)
                     .map(other -> notice(row, other))
                     .stream())
@@ -56,13 +58,12 @@ final class LoneVoids {
     return row.time().orElseThrow();
   }
 
-  private static List<String> content(ReadRow read) {
-    var row = read.row();
-    String net = row.get(Field.NET);
-    return List.of(
-        read.scale(),
-        row.get(Field.BODY),
-        row.get(Field.CODE),
-        DecimalText.canonical(net.isEmpty() ? row.get(Field.GROSS) : net));
+  private static List<String> about(ReadRow read) {
+    return List.of(read.scale(), read.row().get(Field.BODY), read.row().get(Field.CODE));
+  }
+
+  private static String weight(ReadRow read) {
+    String net = read.row().get(Field.NET);
+    return DecimalText.canonical(net.isEmpty() ? read.row().get(Field.GROSS) : net);
   }
 }

@@ -601,6 +601,47 @@ class ExportAssistantTest {
   }
 
   @ParameterizedTest
+  @CsvSource({
+    "CNCL 2, true, value.status.CNCL *=void:*",
+    "VOID 2, true, value.status.VOID *=void:*",
+    "WRONG 2, false, value.status.WRONG *=void:*",
+    "CNCL 1, false, value.status.CNCL 1=void"
+  })
+  void aWordBeforeTheTicketThatItCancelsIsReadSoOrAsked(
+      String status, boolean settled, String line) {
+    var said =
+        said(
+            "Txn,When,Body,Code,Wt,Flag\n1,2026-07-27 9:00,B17,BONE,2.5,OK\n"
+                + "2,2026-07-27 9:01,B17,ROAST,1.34,OK\n3,2026-07-27 9:02,B17,ROAST,,"
+                + status
+                + "\n4,2026-07-27 9:03,B17,GROUND,2.2,OK\n5,2026-07-27 9:04,B17,GROUND,2.3,OK\n"
+                + "1,2026-07-28 9:00,B17,BONE,2.6,OK\n2,2026-07-28 9:01,B17,BONE,2.7,OK\n"
+                + "3,2026-07-28 9:02,B17,BONE,2.8,OK\n4,2026-07-28 9:03,B17,BONE,2.9,OK\n");
+
+    assertTrue(settings(said).contains("column.ticket=Txn"), () -> String.join("\n", said));
+    assertEquals(settled, settings(said).contains(line), () -> String.join("\n", said));
+    assertEquals(!settled, said.contains("    " + line), () -> String.join("\n", said));
+  }
+
+  @Test
+  void aColumnOfSidesIsNoStatusOnceItIsReadAsSomethingElse() {
+    var rows = new StringBuilder("No,When,Body,Code,Net,Half\n");
+    for (int i = 0; i < 9; i++) {
+      rows.append(
+          "%d,2026-07-27 9:0%d,B17,ROAST,2.%d,%s\n".formatted(i, i, i, "L-R-----x".charAt(i)));
+    }
+    var said = said(rows.toString());
+    assertTrue(said.contains("    column.status="), () -> String.join("\n", said));
+    var lines = String.join("\n", layout(said)).replace("column.status=Half", "column.pieces=Half");
+    files.with(
+        "layouts/S1.properties",
+        lines + "\nvalue.pieces.L=1\nvalue.pieces.R=1\nvalue.pieces.-=2\nvalue.pieces.x=1\n");
+
+    assertTrue(
+        said().stream().noneMatch(l -> l.contains("status")), () -> String.join("\n", said()));
+  }
+
+  @ParameterizedTest
   @CsvSource({"K7, K7, true", "K7, '', false", "K7, K8, false", "yes, yes, false"})
   void aColumnThatLooksLikeBatchesIsAskedAboutUntilItIsAnswered(
       String one, String two, boolean asked) {
