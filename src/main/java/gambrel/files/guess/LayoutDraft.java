@@ -98,6 +98,11 @@ record LayoutDraft(
     return has(field) ? column(field).cells() : List.of();
   }
 
+  /** The day of a row as it is written. */
+  String day(int row) {
+    return cell("time", row).replaceFirst("[T ].*", "") + cell("date", row);
+  }
+
   /** The cell of a field in a row; empty if no column is of that field. */
   String cell(String field, int row) {
     return has(field) ? column(field).cells().get(row) : "";

@@ -521,8 +521,7 @@ final class LayoutProposal {
     var again = new HashSet<String>();
     for (int i = 0; i < table.rows().size(); i++) {
       var cells = table.rows().get(i).csv().cells();
-      String day = draft.cell("time", i).replaceFirst("[T ].*", "") + draft.cell("date", i);
-      String key = String.join("\n", draft.cell("scale", i), draft.cell("ticket", i), day);
+      String key = String.join("\n", draft.cell("scale", i), draft.cell("ticket", i), draft.day(i));
       if (!GuessWords.mentionsVoid(draft.cell("status", i))
           && !first.computeIfAbsent(key, k -> cells).equals(cells)) {
         again.add(key);

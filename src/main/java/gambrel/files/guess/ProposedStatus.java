@@ -74,7 +74,7 @@ record ProposedStatus(LayoutDraft draft) {
     var meaning = GuessWords.status(word, column.header());
     if (meaning.isEmpty() && count * 2 > column.cells().size()) {
       draft.setting(taken(word, "ok", "it stands in most rows"), key + "ok");
-    } else if (meaning.isEmpty() && isUnweighed(word)) {
+    } else if (meaning.isEmpty() && isUnweighed(word) && cancelsOther(word).isEmpty()) {
       draft.setting(taken(word, "void", "none of its rows has a weight"), key + "void");
     } else if (!meaning.equals(Optional.of("ok")) && cancelsOther(word).isPresent()) {
       int row = cancelsOther(word).get();
@@ -145,8 +145,11 @@ record ProposedStatus(LayoutDraft draft) {
 
   private boolean hasOwnTicket(int row) {
     var tickets = draft.cells("ticket");
-    return !tickets.isEmpty()
-        && tickets.indexOf(tickets.get(row)) == tickets.lastIndexOf(tickets.get(row));
+    return IntStream.range(0, tickets.size())
+            .filter(other -> tickets.get(other).equals(tickets.get(row)))
+            .filter(other -> draft.day(other).equals(draft.day(row)))
+            .count()
+        == 1;
   }
 
   /**
@@ -192,9 +195,8 @@ record ProposedStatus(LayoutDraft draft) {
 
   /** Whether a row above another one has a ticket, and the same body, code and weight. */
   private boolean cancels(int row, String ticket) {
-    var tickets = draft.cells("ticket");
-    int above = tickets.indexOf(ticket);
-    return above >= 0 && above < row && isSame(row, above);
+    var above = draft.cells("ticket").subList(0, draft.has("ticket") ? row : 0);
+    return above.contains(ticket) && isSame(row, above.lastIndexOf(ticket));
   }
 
   private boolean isVoid(String word) {

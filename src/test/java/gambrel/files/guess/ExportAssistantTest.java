@@ -605,7 +605,8 @@ class ExportAssistantTest {
     "CNCL 2, true, value.status.CNCL *=void:*",
     "VOID 2, true, value.status.VOID *=void:*",
     "WRONG 2, false, value.status.WRONG *=void:*",
-    "CNCL 1, false, value.status.CNCL 1=void"
+    "CNCL 1, false, value.status.CNCL 1=void",
+    "CNCL, false, value.status.CNCL=void"
   })
   void aWordBeforeTheTicketThatItCancelsIsReadSoOrAsked(
       String status, boolean settled, String line) {
