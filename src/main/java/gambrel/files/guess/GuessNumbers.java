@@ -19,9 +19,15 @@ import java.util.stream.Stream;
 
 /** Finds the marks of the numbers in a table, and the unit of its weights. */
 final class GuessNumbers {
+  /** The blanks that may stand between thousands, for a class of characters. */
+  static final String BLANKS = " \u00A0\u2009\u202F";
+
+  private static final String MARKS = "[.,'’" + BLANKS + "]";
   private static final Pattern NUMBER =
       Pattern.compile(
-          "(?i)[+-]?\\s*(\\d+|\\d{1,3}([.,'’ \u00A0\u202F]\\d{3})+)([.,]\\d+)?"
+          "(?i)[+-]?\\s*(\\d+|\\d{1,3}("
+              + MARKS
+              + "\\d{3})+)([.,]\\d+)?"
               + "\\s*-?\\s*(kgs?|g|lbs?|oz)?\\.?(\\s*\\d.*oz\\.?)?");
   private static final Pattern BOTH_UNITS = Pattern.compile("(?i).*\\blbs?\\b.*\\boz\\b.*");
   private static final Pattern UNIT =
@@ -38,8 +44,7 @@ final class GuessNumbers {
 
   private static final Pattern GROUPED =
       Pattern.compile(
-          "[+-]?\\d{1,3}(?:([.,'’ \u00A0\u202F])\\d{3}[.,'’ \u00A0\u202F].*"
-              + "|(['’ \u00A0\u202F])\\d{3}\\D*)");
+          "[+-]?\\d{1,3}(?:(%s)\\d{3}%s.*|(['’%s])\\d{3}\\D*)".formatted(MARKS, MARKS, BLANKS));
 
   private static final Predicate<String> IS_NUMBER = NUMBER.asMatchPredicate();
 
@@ -155,7 +160,7 @@ final class GuessNumbers {
         .filter(Matcher::matches)
         .findFirst()
         .map(groups -> groups.group(groups.group(1) == null ? 2 : 1).charAt(0))
-        .map(mark -> mark == '\u00A0' || mark == '\u202F' ? ' ' : mark)
+        .map(mark -> BLANKS.indexOf(mark) < 0 ? mark : ' ')
         .map(mark -> mark == '’' ? '\'' : mark);
   }
 

@@ -24,7 +24,11 @@ record PrintedTotals(SampleFile file, List<ReadRow> rows, OffsetDateTime asOf) {
   /** The end of a line about a total that agrees. */
   static final String AGREES = "the sum of its rows that count.";
 
-  private static final Pattern FIGURE = Pattern.compile("\\d(?:[\\d.,'’]*\\d)?");
+  private static final Pattern FIGURE =
+      Pattern.compile(
+          "(?<!\\d)\\d{1,3}(?:[%s]\\d{3}(?!\\d))+(?:[.,]\\d+)?|\\d(?:[\\d.,'’]*\\d)?"
+              .formatted(GuessNumbers.BLANKS));
+  private static final Pattern BEFORE_BLANK = Pattern.compile(".*[" + GuessNumbers.BLANKS + "]");
 
   /** What is to be said of each file that ends with a total. */
   static List<String> lines(List<SampleFile> files, List<ReadRow> rows, OffsetDateTime asOf) {
@@ -78,12 +82,16 @@ record PrintedTotals(SampleFile file, List<ReadRow> rows, OffsetDateTime asOf) {
         .reduce(BigDecimal.ZERO, BigDecimal::add);
   }
 
-  /** The figures of a line that have as many decimals as the weights. */
+  /**
+   * The figures of a line that have as many decimals as the weights. A blank is a mark of thousands
+   * or stands between two figures: both are tried.
+   */
   private static Stream<BigDecimal> figures(TextLine line, int decimals) {
     return FIGURE
         .matcher(line.text())
         .results()
         .map(MatchResult::group)
+        .flatMap(text -> Stream.of(text, BEFORE_BLANK.matcher(text).replaceFirst("")))
         .filter(text -> decimals == 0 || text.matches(".*[.,]\\d{" + decimals + '}'))
         .map(text -> new BigDecimal(text.replaceAll("\\D", "")).movePointLeft(decimals));
   }

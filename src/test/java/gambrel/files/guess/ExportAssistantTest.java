@@ -418,6 +418,23 @@ class ExportAssistantTest {
   }
 
   @Test
+  void aBlankInATotalIsAMarkOfThousandsOrStandsAfterACount() {
+    // 785.6 + 642.6 = 1428.2
+    String rows = "1;2026-07-28 09:00;B17;ROAST;785,6\n2;2026-07-28 09:01;B17;BONE;642,6\n";
+    for (String total : List.of("1 428,2", "1\u00A0428,2", "1\u202F428,2", "1428,2")) {
+      var said = said(rows + "Masa: " + total + " kg\n");
+      assertTrue(
+          said.stream().anyMatch(line -> line.endsWith("the sum of its rows that count.")),
+          said::toString);
+    }
+    // Two rows that come to 428.2, and one figure behind the other.
+    String light = rows.replace("785,6", "185,6").replace("642,6", "242,6");
+    assertSays(
+        said(light + "Total 2 428,2\n"),
+        "  exports/S1/a.csv ends with \"Total 2 428,2\": the sum of its rows that count.");
+  }
+
+  @Test
   void aTotalThatIsLessByTheCancellingRowsPointsToWhatTheyCancel() {
     // The total has none of the two roasts; void=own takes back only the second.
     String export =
