@@ -43,6 +43,28 @@ class OnTheRailTest extends SceneTest {
   }
 
   @Test
+  void twoSidesKeyedAsCarcasesAreToldWhichItemTheirCodeNeeds() {
+    scene.weigh("02T10:00 B1 hot carcase 150\n02T10:05 B1 hot carcase 151\n");
+    String advice = scene.at(LATER).notice("part-twice", "advice");
+    assertEquals(
+        "If these are parts of it, give their code the item of such a part in codes.csv (side,"
+            + " left-side, right-side); if it was weighed again, void the first weighing in"
+            + " corrections.csv; if it is another body's, correct body.",
+        advice);
+  }
+
+  /** One code of the scale may stand for half a beef and for a whole lamb. */
+  @Test
+  void aWholeBodyKeyedAsOneSideHasTheWeightsOfThatSide() {
+    scene.weigh("02T10:00 B1 hot side 30\n03T10:00 B1 cold side 29.4\n");
+    var found = scene.at(LATER);
+    assertBody(found, "hot_kg", "30.000");
+    assertBody(found, "boning_kg", "29.400");
+    // (30 - 29.4) / 30
+    assertBody(found, "chill_shrink_pct", "2.000");
+  }
+
+  @Test
   void twoQuartersKeyedAlikeAreBothCountedAndAThirdIsNot() {
     scene.weigh(
         """

@@ -1,5 +1,7 @@
 package gambrel.trade.weighing;
 
+import gambrel.trade.cuts.Item;
+import gambrel.trade.cuts.Kind;
 import gambrel.trade.measure.Groups;
 import gambrel.trade.notice.Notice;
 import gambrel.trade.notice.NoticeCode;
@@ -95,12 +97,18 @@ record RowClassifier(
     }
   }
 
+  /** Sets a weighing aside that is beyond its part's count; its code may mean a smaller part. */
   private ClassifiedRow partTwice(ClassifiedRow row) {
     var weighing = row.weighing().orElseThrow();
+    var shop = factory.shop();
+    var smaller =
+        shop.cuts().of(shop.bodies().get(weighing.body()).species()).children(weighing.item());
+    var parts = smaller.stream().filter(i -> i.kind() == Kind.CARCASE).map(Item::id).toList();
     return setAside(
         row.row(),
         row.row()
-            .about(Notice.of(NoticeCode.PART_TWICE))
+            .about(Notice.of(NoticeCode.PART_TWICE).advising(parts.isEmpty() ? "" : "PARTS"))
+            .with("parts", parts)
             .with("named", weighing.body())
             .with("item", weighing.item())
             .with("step", weighing.step().id()));
