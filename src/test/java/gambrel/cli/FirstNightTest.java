@@ -57,7 +57,7 @@ class FirstNightTest {
         BLOCK.matcher(Files.readString(PAGE)).results().map(found -> found.group(1)).toList();
     assertEquals(12, blocks.size());
 
-    assertEquals(0, gambrel("start", shop().toString()));
+    assertEquals(0, gambrel("start", "--region", "uk", shop().toString()));
     set(blocks.get(1).lines().toList());
     add("scales.csv", blocks.get(2));
     add("customers.csv", blocks.get(3));
