@@ -172,6 +172,19 @@ class WhoseIsItTest extends SceneTest {
   }
 
   @Test
+  void idsOfOneKindThatDifferInLeadingZerosAreOneNote() {
+    scene.file(
+        "bodies.csv",
+        "body,species,killed,customer",
+        "41,beef,2026-03-02,ann",
+        "42,beef,2026-03-02,ann");
+    scene.weigh("05T10:00 000042 pack rump 1\n05T10:01 000041 pack rump 2");
+    assertEquals(
+        "Bodies of the exports, each with the id that is taken for it: 000041=41, 000042=42.",
+        scene.at(LATER).notice("id-zeros", "message"));
+  }
+
+  @Test
   void anIdWithoutZerosThatFitsTwoBodiesIsNotGuessed() {
     scene.file(
         "bodies.csv",

@@ -27,8 +27,8 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
- * Finds what the cells of a row name, and collects a notice for each id that fits only without its
- * leading zeros. Safe for several threads.
+ * Finds what the cells of a row name, and collects the ids that fit only without their leading
+ * zeros. Safe for several threads.
  */
 final class ReferenceLookup {
   /** Parts the cells of a row, whatever delimiter or quotes it has. */
@@ -42,7 +42,9 @@ final class ReferenceLookup {
   private final TagIndex tags;
   private final Map<String, ScaleCode> codes = new HashMap<>();
   private final CodeIndex patterns;
-  private final Map<String, Notice> notices = new ConcurrentSkipListMap<>();
+
+  /** By kind, what was written with other leading zeros and the id that was taken for it. */
+  private final Map<String, Map<String, String>> zeros = new ConcurrentSkipListMap<>();
 
   ReferenceLookup(Shop shop) {
     this.shop = shop;
@@ -57,19 +59,20 @@ final class ReferenceLookup {
     patterns = new CodeIndex(all);
   }
 
-  /** A notice for each id that fits only without its leading zeros. */
-  Collection<Notice> notices() {
-    return notices.values();
+  /** A notice for each kind of ids of which some fit only without their leading zeros. */
+  List<Notice> notices() {
+    return zeros.entrySet().stream().map(kind -> notice(kind.getKey(), kind.getValue())).toList();
   }
 
-  /** The id that was found; makes a notice if it was written with other leading zeros. */
+  private static Notice notice(String kind, Map<String, String> ids) {
+    return Notice.of(NoticeCode.ID_ZEROS, kind.toUpperCase(Locale.ROOT))
+        .with("ids", ids.entrySet().stream().map(Map.Entry::toString).toList());
+  }
+
+  /** The id that was found; notes if it was written with other leading zeros. */
   private String id(String kind, String written, String id) {
     if (!id.equals(written)) {
-      notices.putIfAbsent(
-          kind + '\n' + written,
-          Notice.of(NoticeCode.ID_ZEROS, kind.toUpperCase(Locale.ROOT))
-              .with("written", written)
-              .with("id", id));
+      zeros.computeIfAbsent(kind, k -> new ConcurrentSkipListMap<>()).put(written, id);
     }
     return id;
   }
