@@ -74,9 +74,10 @@ final class CheckCommand extends ShopCommand {
     exports.forEach(out()::println);
   }
 
-  /** Prints a group: its first notice, how many are like it, and each advice once. */
+  /** Prints a group: its first notice, how many are like it, their bodies, each advice once. */
   private void tell(List<Notice> group, List<String> exports) {
     var notice = group.get(0);
+    var bodies = group.stream().map(Notice::body).filter(b -> !b.isEmpty()).distinct().toList();
     var words =
         Stream.of(
                 notice.severity().id(),
@@ -84,7 +85,7 @@ final class CheckCommand extends ShopCommand {
                 notice.place().toString(),
                 notice.scale().isEmpty() ? "" : "scale " + notice.scale(),
                 notice.ticket().isEmpty() ? "" : "ticket " + notice.ticket(),
-                notice.body().isEmpty() ? "" : "body " + notice.body())
+                bodies.isEmpty() ? "" : "body " + String.join(", ", bodies))
             .filter(word -> !word.isEmpty());
     out().println(words.collect(Collectors.joining(" ")));
     if (group.stream().allMatch(n -> isBelow(n, exports))) {

@@ -296,6 +296,16 @@ class MainTest {
   }
 
   @Test
+  void checkNamesEveryBodyOfNoticesThatAreAlike() {
+    shop.beef("B2", "ann").replace("codes.csv", "rump,rump,", "rump,t-bone,");
+    shop.replace("shop.properties", "region=au", "region=uk").write();
+
+    var said = gambrel("check", path, AS_OF).out();
+
+    assertTrue(said.contains("mark vertebra-packed body B1, B2\n"), said);
+  }
+
+  @Test
   void checkLeavesAnOutputFolderUntouchedToTheLastFile() {
     gambrel("run", path, AS_OF);
     Trees.age(shop.reports());
