@@ -129,6 +129,7 @@ class StartTest {
     "rumpp, Did you mean rump",
     "Scotch fillet, Did you mean cube-roll",
     "tender loin, Did you mean tenderloin",
+    "rib-roast, Did you mean op-rib",
     "unicorn, The command cuts prints every item;"
   })
   void anItemThatIsNoneIsAnsweredWithTheNearest(String item, String advice) throws Exception {
