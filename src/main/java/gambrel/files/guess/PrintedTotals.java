@@ -57,7 +57,8 @@ record PrintedTotals(SampleFile file, List<ReadRow> rows, OffsetDateTime asOf) {
 
   /** How the figures of a total compare with the rows that count. */
   private String compared(Stream<BigDecimal> totals) {
-    if (rows.stream().anyMatch(row -> AsRead.problem(row).isPresent())) {
+    if (rows.stream()
+        .anyMatch(r -> AsRead.problem(r).isPresent() && AsRead.weight(r).isPresent())) {
       return "not compared yet, as some of its rows cannot be used as they stand.";
     }
     var sum = sum(AsRead.counted(rows, asOf));

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -93,11 +94,11 @@ record ProposedStatus(LayoutDraft draft) {
           "What does \"%s\" in %s mean (%d of %d rows): ok, such a weighing counts, or void, it does"
                   .formatted(word, column.name(), count, column.cells().size())
               + " not?"
-              + (named ? "" : " If the column says something else, it is no status.")
+              + (named
+                  ? ""
+                  : " If the column says something else, write column.status= without its name.")
               + " Until then such a row is set aside.",
-          Stream.of(List.of(key + "ok"), List.of(key + "void"), List.of("column.status="))
-              .limit(named ? 2 : 3)
-              .toList(),
+          List.of(List.of(key + "ok"), List.of(key + "void")),
           column.cells().indexOf(word));
     }
   }
@@ -119,6 +120,11 @@ record ProposedStatus(LayoutDraft draft) {
     return parts.matches() && rowsWith(status).allMatch(row -> cancels(row, parts.group(2)))
         ? Optional.of(parts.group(1))
         : Optional.empty();
+  }
+
+  /** The ticket that may follow a word. */
+  static Optional<String> ticket(String status) {
+    return Optional.of(WITH_TICKET.matcher(status)).filter(Matcher::matches).map(m -> m.group(2));
   }
 
   /** The word of a status, without the ticket that may follow it. */

@@ -3,6 +3,8 @@ package gambrel.files.guess;
 import gambrel.files.csv.CsvRow;
 import gambrel.files.guess.GuessTable.Row;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /** Sorts the lines below the header of a table into rows and others, such as totals. */
@@ -15,6 +17,9 @@ final class TableRows {
   /** The columns that nearly every row fills. */
   private final int[] filled;
 
+  /** The first cells of the rows, which may be tickets. */
+  private final Set<String> firsts;
+
   private final List<Row> rows;
   private final List<CsvRow> others;
 
@@ -26,6 +31,7 @@ final class TableRows {
     this.counted = words * 2 < whole.size();
     var usual = whole.stream().filter(row -> !counted || !beginsWithLetter(row)).toList();
     this.filled = IntStream.range(0, width).filter(i -> isFilled(usual, i)).toArray();
+    this.firsts = usual.stream().map(row -> row.cell(0)).collect(Collectors.toSet());
     this.rows = lines.stream().filter(line -> isRow(line.csv())).toList();
     this.others = lines.stream().map(Row::csv).filter(line -> !isRow(line)).toList();
   }
@@ -67,9 +73,13 @@ final class TableRows {
     return line.cell(0).isEmpty() ? ' ' : line.cell(0).charAt(0);
   }
 
-  /** Whether a line with few cells is a row that cancels another one. */
-  private static boolean cancels(CsvRow line) {
-    return GuessWords.mentionsVoid(line.raw())
+  /** Whether a line with few cells is a row that cancels another one, or may name its ticket. */
+  private boolean cancels(CsvRow line) {
+    boolean names =
+        line.cells().stream()
+            .skip(1)
+            .anyMatch(cell -> ProposedStatus.ticket(cell).filter(firsts::contains).isPresent());
+    return (names || GuessWords.mentionsVoid(line.raw()))
         && !line.cell(0).isEmpty()
         && !beginsWithLetter(line);
   }

@@ -75,7 +75,6 @@ public record BodyBalance(
    * @param dressing hot, of live
    * @param chillShrink hot less cold less the rail trim before cold, of hot; empty if hot and cold
    *     cover different parts
-   * @param coldOfHot cold, of hot; empty if they cover different parts
    * @param ageingShrink cold less aged less the rail trim after cold, over the parts that were
    *     aged, of the cold weight of these parts
    * @param cuttingLoss of boning
@@ -85,7 +84,6 @@ public record BodyBalance(
    * @param takeHomeOfCold take-home, of cold
    * @param takeHomeOfBoning take-home, of boning
    * @param meatOfCold meat taken home, of cold
-   * @param boneOfBoning bone in bins, of boning
    * @param fatOfBoning fat in bins, of boning
    */
   public record Shares(

@@ -642,6 +642,20 @@ class ExportAssistantTest {
   }
 
   @Test
+  void aLineWithFewCellsThatNamesATicketAboveIsARowAndItsMarkIsAsked() {
+    var said =
+        said(
+            "Nr;Dag;Uur;Dier;Art;Netto;Kenm\n419;27-07-2026;7:17;B17;ROAST;1,340;\n"
+                + "420;27-07-2026;7:18;;;;XYZ 419\n421;27-07-2026;7:19;B17;ROAST;1,450;\n"
+                + "422;27-07-2026;7:20;B17;BONE;1,480;\n423;27-07-2026;7:21;B17;BONE;2,405;\n");
+
+    assertTrue(
+        settings(said).stream().noneMatch(line -> line.startsWith("ignore=")),
+        () -> String.join("\n", said));
+    assertSays(said, "    value.status.XYZ *=void:*");
+  }
+
+  @Test
   void aColumnOfSidesIsNoStatusOnceItIsReadAsSomethingElse() {
     var rows = new StringBuilder("No,When,Body,Code,Net,Half\n");
     for (int i = 0; i < 9; i++) {
@@ -649,7 +663,9 @@ class ExportAssistantTest {
           "%d,2026-07-27 9:0%d,B17,ROAST,2.%d,%s\n".formatted(i, i, i, "L-R-----x".charAt(i)));
     }
     var said = said(rows.toString());
-    assertTrue(said.contains("    column.status="), () -> String.join("\n", said));
+    assertTrue(
+        said.stream().anyMatch(l -> l.contains("write column.status= without its name")),
+        () -> String.join("\n", said));
     var lines = String.join("\n", layout(said)).replace("column.status=Half", "column.pieces=Half");
     files.with(
         "layouts/S1.properties",
