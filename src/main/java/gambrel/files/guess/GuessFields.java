@@ -416,7 +416,9 @@ final class GuessFields {
       reasons.add("words such as " + words.get(0));
       return BY_KNOWN;
     }
-    boolean constant = words.size() == 1 && column.values().size() == column.cells().size();
+    boolean whole = column.values().size() == column.cells().size();
+    boolean counted = !few && words.stream().allMatch(word -> word.matches("\\d+"));
+    boolean constant = words.size() == 1 && (whole || counted);
     boolean figures = words.stream().anyMatch(word -> word.matches(".*\\d{3}.*|.{20,}"));
     if (words.size() > MOST_STATUSES || isDecimal(words) || constant || figures) {
       return -1;

@@ -122,6 +122,15 @@ final class LayoutProposal {
 
   /** Takes a column of marks for the status, whatever it is called. */
   private void takeMarksForStatus() {
+    var tickets = draft.cells("ticket");
+    draft.unused().stream()
+        .filter(guesses::isMark)
+        .filter(
+            column ->
+                column.values().stream()
+                    .anyMatch(v -> ProposedStatus.ticket(v).filter(tickets::contains).isPresent()))
+        .findFirst()
+        .ifPresent(column -> draft.choose("status", column, "it names tickets of other rows"));
     if (!draft.has("status")) {
       draft.unused().stream()
           .filter(guesses::isMark)

@@ -645,9 +645,9 @@ class ExportAssistantTest {
   void aLineWithFewCellsThatNamesATicketAboveIsARowAndItsMarkIsAsked() {
     var said =
         said(
-            "Nr;Dag;Uur;Dier;Art;Netto;Kenm\n419;27-07-2026;7:17;B17;ROAST;1,340;\n"
-                + "420;27-07-2026;7:18;;;;XYZ 419\n421;27-07-2026;7:19;B17;ROAST;1,450;\n"
-                + "422;27-07-2026;7:20;B17;BONE;1,480;\n423;27-07-2026;7:21;B17;BONE;2,405;\n");
+            "Nr;Dag;Uur;Dier;Art;Netto;ST;Kenm\n419;27-07-2026;7:17;B17;ROAST;1,340;1;\n"
+                + "420;27-07-2026;7:18;;;;;XYZ 419\n421;27-07-2026;7:19;B17;ROAST;1,450;1;\n"
+                + "422;27-07-2026;7:20;B17;BONE;1,480;1;\n423;27-07-2026;7:21;B17;BONE;2,405;1;\n");
 
     assertTrue(
         settings(said).stream().noneMatch(line -> line.startsWith("ignore=")),
