@@ -41,12 +41,12 @@ final class CheckCommand extends ShopCommand {
     }
     Reading reading;
     NightOutcome outcome;
-    Future<List<String>> exports;
+    Future<ExportAssistant.Told> exports;
     try (var progress = progress()) {
       reading = read(progress);
       var shop = reading.inputs().shop();
       var today = reading.asOf().toLocalDate();
-      exports = OrderedParallel.begin(() -> ExportAssistant.lines(folder(), shop, today));
+      exports = OrderedParallel.begin(() -> ExportAssistant.of(folder(), shop, today));
       outcome = reading.run().check(reports(), reading.asOf());
     }
     if (outcome instanceof NightOutcome.Done done) {
@@ -66,16 +66,16 @@ final class CheckCommand extends ShopCommand {
   }
 
   /** Prints notices, then how the exports are read. */
-  private void print(List<Notice> notices, List<String> exports) {
+  private void print(List<Notice> notices, ExportAssistant.Told exports) {
     NoticeGroups.of(notices).forEach(group -> tell(group, exports));
     if (!notices.isEmpty()) {
       out().println();
     }
-    exports.forEach(out()::println);
+    exports.lines().forEach(out()::println);
   }
 
   /** Prints a group: its first notice, how many are like it, their bodies, each advice once. */
-  private void tell(List<Notice> group, List<String> exports) {
+  private void tell(List<Notice> group, ExportAssistant.Told exports) {
     var notice = group.get(0);
     var bodies = group.stream().map(Notice::body).filter(b -> !b.isEmpty()).distinct().toList();
     var words =
@@ -112,15 +112,13 @@ final class CheckCommand extends ShopCommand {
   }
 
   /** Whether a layout for an export, or the row for a code, is printed with the exports. */
-  private static boolean isBelow(Notice notice, List<String> exports) {
+  private static boolean isBelow(Notice notice, ExportAssistant.Told exports) {
     if (notice.code() == NoticeCode.EXPORT_UNREADABLE) {
       String folder = notice.place().file().replaceFirst("^[^/]+/([^/]+)/.*", "$1");
-      return exports.contains(ExportAssistant.saveAs(folder));
+      return exports.proposed().contains(folder);
     }
     return notice.code() == NoticeCode.CODE_UNKNOWN
         && notice.saying().values().get("code") instanceof Value.Text code
-        && exports.stream()
-            .dropWhile(line -> !ExportAssistant.isHeadOfCodes(line))
-            .anyMatch(line -> line.startsWith("    " + code.text() + ','));
+        && exports.codes().contains(code.text());
   }
 }

@@ -21,7 +21,7 @@ final class RunCommand extends ShopCommand {
 
   RunCommand() {
     super("run", "Reads the shop folder, makes the night's documents and publishes them.");
-    option(OUT, "DIR", "the output folder; default SHOP/reports");
+    takesOut();
     option(
         MONTH,
         "YYYY-MM",
@@ -31,7 +31,7 @@ final class RunCommand extends ShopCommand {
   @Override
   int workOnShop() throws RefusedException {
     var wanted = months();
-    var root = pathOf(OUT).orElse(reports());
+    var root = root();
     refuseExports(root);
     if (Files.exists(root) && !Files.isDirectory(root)) {
       throw new RefusedException(root + " is no folder");

@@ -19,7 +19,7 @@ final class SendCommand extends ShopCommand {
 
   SendCommand() {
     super("send", "Mails the statements that are issued and not yet sent.");
-    option(OUT, "DIR", "the output folder; default SHOP/reports");
+    takesOut();
     option(DRY_RUN, "", "writes the messages to DIR/outbox as .eml files, and contacts nobody");
     option(
         AGAIN,
@@ -30,7 +30,7 @@ final class SendCommand extends ShopCommand {
 
   @Override
   int workOnShop() throws RefusedException {
-    var root = pathOf(OUT).orElse(reports());
+    var root = root();
     refuseExports(root);
     Reading reading;
     try (var progress = progress()) {

@@ -14,9 +14,7 @@ import java.time.OffsetDateTime;
 
 /** A command that reads a shop folder and computes its figures as a night does. */
 abstract class ShopCommand extends Command {
-  /** The option of the output folder, of commands that have it. */
-  static final String OUT = "out";
-
+  private static final String OUT = "out";
   private static final String AS_OF = "as-of";
   private static final String QUIET = "quiet";
 
@@ -30,6 +28,16 @@ abstract class ShopCommand extends Command {
         "the moment at which things stand, like 2026-07-31T02:00; the shop's zone unless it"
             + " carries an offset; default now");
     option(QUIET, "", "no progress and no closing lines");
+  }
+
+  /** Adds the option of the output folder. */
+  final void takesOut() {
+    option(OUT, "DIR", "the output folder; default SHOP/reports");
+  }
+
+  /** The output folder that is asked for, else the usual one. */
+  final Path root() {
+    return pathOf(OUT).orElse(reports());
   }
 
   /**

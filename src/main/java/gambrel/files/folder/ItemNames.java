@@ -36,6 +36,9 @@ public final class ItemNames {
   private static final double SLIP = 0.9;
 
   private final CutTrees cuts;
+  private final Region region;
+
+  /** By species and item what else it is called; read when it is needed first. */
   private final Map<Species, Map<String, List<String>>> also = new HashMap<>();
 
   /**
@@ -46,9 +49,7 @@ public final class ItemNames {
    */
   public ItemNames(CutTrees cuts, Region region) {
     this.cuts = cuts;
-    for (var tree : cuts.all()) {
-      also.put(tree.species(), BuiltInTables.also(tree.species(), region));
-    }
+    this.region = region;
   }
 
   /**
@@ -97,8 +98,11 @@ public final class ItemNames {
 
   /** What an item is called; a part of its name in brackets is a name as well. */
   private Stream<String> names(Item item, Species species) {
-    var others = also.get(species).getOrDefault(item.id(), List.of()).stream();
-    return Stream.of(Stream.of(item.id()), Stream.of(item.name().split("[()]")), others)
+    var others = also.computeIfAbsent(species, of -> BuiltInTables.also(of, region));
+    return Stream.of(
+            Stream.of(item.id()),
+            Stream.of(item.name().split("[()]")),
+            others.getOrDefault(item.id(), List.of()).stream())
         .flatMap(names -> names)
         .filter(name -> !name.isBlank());
   }

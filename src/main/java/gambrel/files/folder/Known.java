@@ -26,7 +26,7 @@ import java.util.stream.Stream;
  * @param bodies the bodies
  * @param tags the tags of bodies
  * @param scales the scales
- * @param region what items are called there
+ * @param names what the items are called
  */
 record Known(
     CutTrees cuts,
@@ -35,7 +35,7 @@ record Known(
     IdIndex bodies,
     Set<String> tags,
     IdIndex scales,
-    Region region) {
+    ItemNames names) {
   /** The ids of these items, customers, bodies and scales. */
   static Known of(
       CutTrees cuts,
@@ -50,7 +50,7 @@ record Known(
         new IdIndex(bodies.stream().map(Body::id).toList()),
         bodies.stream().flatMap(body -> body.tags().stream()).collect(Collectors.toSet()),
         new IdIndex(scales),
-        region);
+        new ItemNames(cuts, region));
   }
 
   /** Whether a text is a tag and not the id of a body. */
@@ -62,7 +62,7 @@ record Known(
   String item(ShopRow row) {
     String item = row.get("item", CellTypes::item).orElse("");
     if (!item.isEmpty() && !isItem(item)) {
-      var near = new ItemNames(cuts, region).nearest(item, species).stream().map(Item::id).toList();
+      var near = names.nearest(item, species).stream().map(Item::id).toList();
       String variant = near.isEmpty() ? ".ITEM" : ".ITEM_NEAR";
       throw row.refuse(row.unknown("item", variant).with("cell", item).with("nearest", near));
     }

@@ -15,6 +15,7 @@ import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeMap;
@@ -41,6 +42,7 @@ public final class ExportAssistant {
 
   private final MissingCodes codes;
   private final List<String> lines = new ArrayList<>();
+  private final Set<String> proposed = new HashSet<>();
 
   /** The questions about a folder, each with its answers below it. */
   private final List<List<String>> asked = new ArrayList<>();
@@ -58,31 +60,30 @@ public final class ExportAssistant {
   }
 
   /**
-   * What is to be said about the exports of a shop folder, line by line.
+   * What is said about the exports of a shop folder.
+   *
+   * @param lines line by line
+   * @param proposed the folders of exports for which a layout is printed
+   * @param codes the codes for which codes.csv lacks a row that is printed
+   */
+  public record Told(List<String> lines, Set<String> proposed, Set<String> codes) {}
+
+  /**
+   * Looks at the exports of a shop folder; says nothing if they cannot be listed.
    *
    * @param today the day of the run
    */
-  public static List<String> lines(Path folder, Shop shop, LocalDate today) {
+  public static Told of(Path folder, Shop shop, LocalDate today) {
     var assistant = new ExportAssistant(folder, shop, today);
     try {
       Groups.inOrder(ExportReader.paths(folder).stream(), ExportAssistant::first)
           .forEach(assistant::tell);
-      assistant.finish();
     } catch (IOException e) {
       // The notices say that the exports cannot be listed.
-      assistant.lines.clear();
+      return new Told(List.of(), Set.of(), Set.of());
     }
-    return assistant.lines;
-  }
-
-  /** The line above the layout for a folder of exports. */
-  public static String saveAs(String folder) {
-    return "  A layout that reads it so; save as layouts/" + folder + ".properties:";
-  }
-
-  /** Whether a line stands above the rows that codes.csv lacks, which come last. */
-  public static boolean isHeadOfCodes(String line) {
-    return MissingCodes.HEADS.contains(line);
+    assistant.finish();
+    return new Told(assistant.lines, assistant.proposed, assistant.codes.all());
   }
 
   /** Says which codes are missing, or that nothing is open. */
@@ -265,9 +266,9 @@ public final class ExportAssistant {
       say(
           "  No row has a clock time: all count as 00:00. If a column has it, name it: column.clock=");
     }
-    for (String line : PrintedTotals.lines(sample.files(), read.rows(), asOf)) {
-      say("  " + line);
-      unsettled |= !line.endsWith(PrintedTotals.AGREES);
+    for (var total : PrintedTotals.of(sample.files(), read.rows(), asOf)) {
+      say("  " + total.says());
+      unsettled |= !total.agrees();
     }
     var bad = read.rows().stream().filter(row -> AsRead.problem(row).isPresent()).toList();
     if (!bad.isEmpty()) {
@@ -350,7 +351,8 @@ public final class ExportAssistant {
               + draft.name()
               + " for them.");
     }
-    say(saveAs(draft.name()));
+    say("  A layout that reads it so; save as " + draft.path() + ":");
+    proposed.add(draft.name());
     draft.lines().forEach(line -> say("  " + line));
   }
 
@@ -393,8 +395,8 @@ public final class ExportAssistant {
 
   /** Whether the rows that count come to the total that each file ends with. */
   private boolean agrees(AsRead read, LayoutDraft draft) {
-    var totals = PrintedTotals.lines(draft.sample().files(), read.rows(), asOf);
-    return !totals.isEmpty() && totals.stream().allMatch(l -> l.endsWith(PrintedTotals.AGREES));
+    var totals = PrintedTotals.of(draft.sample().files(), read.rows(), asOf);
+    return !totals.isEmpty() && totals.stream().allMatch(PrintedTotals.Compared::agrees);
   }
 
   /** The only scale, else a name to be replaced. */

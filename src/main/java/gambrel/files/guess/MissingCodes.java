@@ -23,13 +23,6 @@ import java.util.stream.Stream;
 
 /** The rows that codes.csv lacks, ready to paste. */
 final class MissingCodes {
-  /** The lines above the rows that are sure, and above those of which one is right. */
-  static final List<String> HEADS =
-      List.of(
-          "codes.csv lacks codes. Look at these rows, then put them at its end:",
-          "Of each of these codes put one row there, the right one (gambrel cuts SHOP prints all"
-              + " items):");
-
   private static final int TWICE = 2;
 
   private final Shop shop;
@@ -66,6 +59,11 @@ final class MissingCodes {
     }
   }
 
+  /** The codes that are missing. */
+  Set<String> all() {
+    return Set.copyOf(missing.keySet());
+  }
+
   /** What is to be said; no lines if no code is missing. */
   List<String> lines() {
     var sure = new ArrayList<String>();
@@ -82,8 +80,12 @@ final class MissingCodes {
           }
         });
     var lines = new ArrayList<String>();
-    tell(lines, HEADS.get(0), sure);
-    tell(lines, HEADS.get(1), open);
+    tell(lines, "codes.csv lacks codes. Look at these rows, then put them at its end:", sure);
+    tell(
+        lines,
+        "Of each of these codes put one row there, the right one (gambrel cuts SHOP prints all"
+            + " items):",
+        open);
     return lines;
   }
 

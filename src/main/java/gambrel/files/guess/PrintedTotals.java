@@ -21,25 +21,30 @@ import java.util.stream.Stream;
  * @param asOf the moment of the run
  */
 record PrintedTotals(SampleFile file, List<ReadRow> rows, OffsetDateTime asOf) {
-  /** The end of a line about a total that agrees. */
-  static final String AGREES = "the sum of its rows that count.";
-
   private static final Pattern FIGURE =
       Pattern.compile(
           "(?<!\\d)\\d{1,3}(?:[%s]\\d{3}(?!\\d))+(?:[.,]\\d+)?|\\d(?:[\\d.,'’]*\\d)?"
               .formatted(GuessNumbers.BLANKS));
   private static final Pattern BEFORE_BLANK = Pattern.compile(".*[" + GuessNumbers.BLANKS + "]");
 
-  /** What is to be said of each file that ends with a total. */
-  static List<String> lines(List<SampleFile> files, List<ReadRow> rows, OffsetDateTime asOf) {
+  /**
+   * A total beside the rows of its file.
+   *
+   * @param says how they compare, as a line
+   * @param agrees whether the rows that count come to the total
+   */
+  record Compared(String says, boolean agrees) {}
+
+  /** The total of each file that ends with one. */
+  static List<Compared> of(List<SampleFile> files, List<ReadRow> rows, OffsetDateTime asOf) {
     var byFile = rows.stream().collect(Collectors.groupingBy(row -> row.place().file()));
     return files.stream()
         .filter(file -> byFile.containsKey(file.path()))
-        .flatMap(file -> new PrintedTotals(file, byFile.get(file.path()), asOf).line().stream())
+        .flatMap(file -> new PrintedTotals(file, byFile.get(file.path()), asOf).compared().stream())
         .toList();
   }
 
-  private Optional<String> line() {
+  private Optional<Compared> compared() {
     int last = rows.stream().mapToInt(row -> row.place().line()).max().orElseThrow();
     var weights = rows.stream().flatMap(row -> AsRead.weight(row).stream()).toList();
     var most = weights.stream().max(BigDecimal::compareTo).orElse(BigDecimal.ZERO);
@@ -49,23 +54,27 @@ record PrintedTotals(SampleFile file, List<ReadRow> rows, OffsetDateTime asOf) {
             .filter(line -> line.number() > last)
             .filter(line -> figures(line, decimals).anyMatch(total -> total.compareTo(most) >= 0))
             .findFirst();
-    return below.map(
-        line ->
-            "%s ends with \"%s\": %s"
-                .formatted(file.path(), line.text().strip(), compared(figures(line, decimals))));
+    return below.map(line -> compared(line, figures(line, decimals)));
   }
 
   /** How the figures of a total compare with the rows that count. */
-  private String compared(Stream<BigDecimal> totals) {
-    if (rows.stream()
-        .anyMatch(r -> AsRead.problem(r).isPresent() && AsRead.weight(r).isPresent())) {
-      return "not compared yet, as some of its rows cannot be used as they stand.";
-    }
+  private Compared compared(TextLine line, Stream<BigDecimal> totals) {
+    boolean usable =
+        rows.stream().noneMatch(r -> AsRead.problem(r).isPresent() && AsRead.weight(r).isPresent());
     var sum = sum(AsRead.counted(rows, asOf));
     var difference = totals.map(sum::subtract).min(Comparator.comparing(BigDecimal::abs)).get();
-    if (difference.signum() == 0) {
-      return AGREES;
-    }
+    boolean agrees = usable && difference.signum() == 0;
+    String how =
+        agrees
+            ? "the sum of its rows that count."
+            : usable
+                ? differs(sum, difference)
+                : "not compared yet, as some of its rows cannot be used as they stand.";
+    return new Compared(
+        "%s ends with \"%s\": %s".formatted(file.path(), line.text().strip(), how), agrees);
+  }
+
+  private String differs(BigDecimal sum, BigDecimal difference) {
     var cancelling = sum(rows.stream().filter(row -> row.status().isVoid()).toList());
     return "its rows that count come to %s, %s %s%s"
         .formatted(

@@ -75,10 +75,11 @@ record ProposedStatus(LayoutDraft draft) {
     var meaning = GuessWords.status(word, column.header());
     if (meaning.isEmpty() && count * 2 > column.cells().size()) {
       draft.setting(taken(word, "ok", "it stands in most rows"), key + "ok");
-    } else if (meaning.isEmpty() && isUnweighed(word) && cancelsOther(word).isEmpty()) {
-      draft.setting(taken(word, "void", "none of its rows has a weight"), key + "void");
-    } else if (!meaning.equals(Optional.of("ok")) && cancelsOther(word).isPresent()) {
-      int row = cancelsOther(word).get();
+      return;
+    }
+    var other = meaning.equals(Optional.of("ok")) ? Optional.<Integer>empty() : cancelsOther(word);
+    if (other.isPresent()) {
+      int row = other.get();
       draft.ask(
           ofItsOwn(word, row) + " Until then such a row is set aside.",
           Stream.concat(
@@ -86,6 +87,8 @@ record ProposedStatus(LayoutDraft draft) {
                   Stream.of(List.of(key + "ok")))
               .toList(),
           row);
+    } else if (meaning.isEmpty() && isUnweighed(word)) {
+      draft.setting(taken(word, "void", "none of its rows has a weight"), key + "void");
     } else if (meaning.isPresent()) {
       draft.setting(taken(word, meaning.get(), "common practice"), key + meaning.get());
     } else {
@@ -116,10 +119,9 @@ record ProposedStatus(LayoutDraft draft) {
 
   /** The beginning of a status that names the ticket of another row which it cancels. */
   private Optional<String> ofTicket(String status) {
-    var parts = WITH_TICKET.matcher(status);
-    return parts.matches() && rowsWith(status).allMatch(row -> cancels(row, parts.group(2)))
-        ? Optional.of(parts.group(1))
-        : Optional.empty();
+    return ticket(status)
+        .filter(ticket -> rowsWith(status).allMatch(row -> cancels(row, ticket)))
+        .flatMap(ticket -> beginning(status));
   }
 
   /** The ticket that may follow a word. */
@@ -127,13 +129,17 @@ record ProposedStatus(LayoutDraft draft) {
     return Optional.of(WITH_TICKET.matcher(status)).filter(Matcher::matches).map(m -> m.group(2));
   }
 
+  /** What stands before a ticket that follows. */
+  private static Optional<String> beginning(String status) {
+    return ticket(status).map(ticket -> status.substring(0, status.length() - ticket.length()));
+  }
+
   /** The word of a status, without the ticket that may follow it. */
   static String word(String status) {
-    var parts = WITH_TICKET.matcher(status);
-    boolean parted =
-        parts.matches()
-            && (GuessWords.mentionsVoid(parts.group(1)) || !parts.group(1).matches(".*\\p{L}"));
-    return parted ? parts.group(1).replaceFirst("[\\h#:.]+$", "") : status;
+    return beginning(status)
+        .filter(before -> GuessWords.mentionsVoid(before) || !before.matches(".*\\p{L}"))
+        .map(before -> before.replaceFirst("[\\h#:.]+$", ""))
+        .orElse(status);
   }
 
   private IntStream rowsWith(String word) {

@@ -51,7 +51,7 @@ class ExportAssistantTest {
   }
 
   private List<String> said() {
-    return ExportAssistant.lines(folder, files.clean(), TODAY);
+    return ExportAssistant.of(folder, files.clean(), TODAY).lines();
   }
 
   private List<String> said(String text) {

@@ -43,7 +43,7 @@ class YourScaleTest {
             .with("codes.csv", "code,item,step\n310,rump,pack\n320,chuck,pack\n900,bone,bin\n")
             .with("scales.csv", "scale,unit,division,capacity\nbench1,kg,0.005,15\n")
             .with("exports/bench1/a.txt", blocks.get(0));
-    var proposed = ExportAssistant.lines(folder, files.clean(), TODAY);
+    var proposed = ExportAssistant.of(folder, files.clean(), TODAY).lines();
     blocks
         .get(1)
         .lines()
@@ -55,7 +55,7 @@ class YourScaleTest {
 
     files.with("layouts/bench1.properties", blocks.get(1));
     var read =
-        ExportAssistant.lines(folder, files.clean(), TODAY).stream()
+        ExportAssistant.of(folder, files.clean(), TODAY).lines().stream()
             .map(String::strip)
             .filter(line -> line.startsWith("= ") || line.startsWith("In all"))
             .toList();

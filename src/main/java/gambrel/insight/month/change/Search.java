@@ -20,11 +20,10 @@ import java.util.stream.Stream;
  * false alarms is divided among all tests that differ (Bonferroni). What explains most has the
  * largest t. A change of all bodies is preferred to a scale, or to what as many have in common,
  * unless that fits better by odds of ten to one. Then a scale that weighs some of these bodies
- * alone is preferred, unless the change of all fits better by the same odds: less is weighed there,
- * which is true of both; if it is not sure by itself, nothing is told. These odds are 4.6 in the
- * square of t, which is twice the logarithm of the ratio of likelihoods. A scale is named alone
- * only if it fits better than every other scale by the same odds. The day is the one of the month
- * that fits best.
+ * alone is preferred, unless the change of all fits better by the same odds. If that scale is not
+ * sure by itself, nothing is told. These odds are 4.6 in the square of t, which is twice the
+ * logarithm of the ratio of likelihoods. A scale is named alone only if it fits better than every
+ * other scale by the same odds. The day is the one of the month that fits best.
  *
  * @param series the figures
  * @param first the first day of the month
