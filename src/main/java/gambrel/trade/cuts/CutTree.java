@@ -114,7 +114,15 @@ public final class CutTree {
 
   /** Whether an item is the ancestor or comes from it; false if either is unknown. */
   public boolean isUnder(String id, String ancestor) {
-    return order.containsKey(id) && path(id).stream().anyMatch(it -> it.id().equals(ancestor));
+    var position = order.get(id);
+    if (position != null) {
+      for (var item : paths.get(position)) {
+        if (item.id().equals(ancestor)) {
+          return true;
+        }
+      }
+    }
+    return false;
   }
 
   /**

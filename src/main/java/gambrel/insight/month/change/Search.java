@@ -131,7 +131,7 @@ record Search(List<Series> series, LocalDate first, double falseAlarms) {
                         .filter(measure -> measure.isExplainedBy(factor))
                         .flatMap(measure -> Suspect.of(factor, of(measure))));
     return Stream.of(
-            Stream.of(Suspect.late(late)),
+            Suspect.late(late),
             Suspect.scales(Groups.both(chill, of(Measure.BENCH))),
             others)
         .flatMap(Function.identity());

@@ -74,7 +74,7 @@ record Series(
 
   /** Of chill shrink, in steps of twice six hours how much later than usual it was weighed. */
   private static ToDoubleFunction<MonthBody> alike(Measure measure, List<MonthBody> before) {
-    double usual = hours(before);
+    double usual = measure == Measure.CHILL ? hours(before) : 0;
     return body ->
         measure == Measure.CHILL ? Math.rint((hours(body) - usual) / (2 * HOURS_ALIKE)) : 0;
   }

@@ -4,6 +4,8 @@ import gambrel.insight.month.change.ChangeExplanation.Part;
 import gambrel.insight.month.figures.MonthBody;
 import gambrel.trade.weighing.Weighing;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
@@ -11,6 +13,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -19,48 +22,37 @@ import java.util.stream.Stream;
  * @param factor what kind of thing
  * @param level which one
  * @param series the figures that it may have changed
- * @param marks how far each body of each series is exposed, and since when
+ * @param exposures of each body of each series, by level and by day, how far it was exposed; 1 in
+ *     full
  */
 record Suspect(
-    Factor factor, String level, List<Series> series, Map<Series, List<List<Mark>>> marks) {
-
-  /**
-   * That a body is exposed.
-   *
-   * @param day the day on which it was
-   * @param exposure how far; 1 in full
-   */
-  private record Mark(LocalDate day, double exposure) {}
+    Factor factor,
+    String level,
+    List<Series> series,
+    Map<Series, List<Map<String, Map<LocalDate, Double>>>> exposures) {
 
   /** The suspects of a kind; the figures are all of one measure. */
   static Stream<Suspect> of(Factor factor, List<Series> series) {
-    var levels = new TreeSet<String>();
-    series.forEach(one -> one.ofMonth().forEach(body -> levels.addAll(factor.levels(body))));
-    return levels.stream()
-        .map(
-            level ->
-                of(
-                    factor,
-                    level,
-                    series,
-                    one ->
-                        body -> {
-                          var day = one.measure().day(body);
-                          boolean is = factor.levels(body).contains(level);
-                          return is ? List.of(new Mark(day, 1)) : List.of();
-                        }));
+    return all(
+        factor,
+        series,
+        one ->
+            body -> {
+              var full = Map.of(one.measure().day(body), 1.0);
+              return factor.levels(body).stream()
+                  .collect(Collectors.toMap(level -> level, level -> full));
+            });
   }
 
   /** That the month's bodies were weighed late, all of them. */
-  static Suspect late(List<Series> series) {
-    return of(
+  static Stream<Suspect> late(List<Series> series) {
+    var full = Map.of("", Map.of(LocalDate.MAX, 1.0));
+    return all(
         Factor.LATE,
-        "",
         series,
         one -> {
-          var late = Set.copyOf(MonthBody.ids(one.ofMonth()));
-          var mark = List.of(new Mark(LocalDate.MAX, 1));
-          return body -> late.contains(body.id()) ? mark : List.of();
+          var late = Set.copyOf(one.ofMonth());
+          return body -> late.contains(body) ? full : Map.of();
         });
   }
 
@@ -69,37 +61,36 @@ record Suspect(
    * loss rises by the part of the whole that left on it, less the part that came in on it.
    */
   static Stream<Suspect> scales(List<Series> series) {
-    var hot = new TreeSet<String>();
-    var all = new TreeSet<String>();
-    for (var one : series) {
-      for (var body : one.ofMonth()) {
-        left(one, body).forEach(weighing -> all.add(weighing.scale().id()));
-        came(one, body).forEach(w -> (isHot(one) ? hot : all).add(w.scale().id()));
-      }
-    }
-    all.addAll(hot);
+    var hot =
+        series.stream()
+            .filter(Suspect::isHot)
+            .flatMap(one -> one.ofMonth().stream().flatMap(body -> came(one, body).stream()))
+            .map(weighing -> weighing.scale().id())
+            .collect(Collectors.toSet());
     return Stream.concat(
-        all.stream().map(name -> of(Factor.SCALE, name, series, moves(name, true))),
-        hot.stream().map(name -> of(Factor.SCALE, name, series, moves(name, false))));
+        all(Factor.SCALE, series, one -> body -> moves(one, body, true)),
+        all(Factor.SCALE, series, one -> body -> moves(one, body, !isHot(one)))
+            .filter(suspect -> hot.contains(suspect.level())));
   }
 
-  private static Function<Series, Function<MonthBody, List<Mark>>> moves(
-      String scale, boolean hot) {
-    return series ->
-        body -> {
-          double whole =
-              body.share(series.measure().figure()).orElseThrow().whole().hundredThousandths();
-          var came = hot || !isHot(series) ? came(series, body) : List.<Weighing>of();
-          return Stream.concat(
-                  marks(left(series, body), scale, 1 / whole), marks(came, scale, -1 / whole))
-              .toList();
-        };
+  /** By scale what left on it, and if asked for less what came in on it. */
+  private static Map<String, Map<LocalDate, Double>> moves(
+      Series series, MonthBody body, boolean withCame) {
+    double whole =
+        body.share(series.measure().figure()).orElseThrow().whole().hundredThousandths();
+    var moves = new HashMap<String, Map<LocalDate, Double>>();
+    add(moves, left(series, body), 1 / whole);
+    add(moves, withCame ? came(series, body) : List.of(), -1 / whole);
+    return moves;
   }
 
-  private static Stream<Mark> marks(List<Weighing> weighings, String scale, double factor) {
-    return weighings.stream()
-        .filter(weighing -> weighing.scale().id().equals(scale))
-        .map(w -> new Mark(w.date(), factor * w.net().hundredThousandths()));
+  private static void add(
+      Map<String, Map<LocalDate, Double>> moves, List<Weighing> weighings, double factor) {
+    for (var weighing : weighings) {
+      moves
+          .computeIfAbsent(weighing.scale().id(), scale -> new HashMap<>())
+          .merge(weighing.date(), factor * weighing.net().hundredThousandths(), Double::sum);
+    }
   }
 
   /** Whether what comes into the whole of its bodies is hot. */
@@ -117,19 +108,24 @@ record Suspect(
     return isHot(series) ? balance.rail().hot().weighings() : balance.boningWeighings();
   }
 
-  private static Suspect of(
+  /** A suspect for each level that a body of the month has, in their order. */
+  private static Stream<Suspect> all(
       Factor factor,
-      String level,
       List<Series> series,
-      Function<Series, Function<MonthBody, List<Mark>>> marks) {
-    var all = new IdentityHashMap<Series, List<List<Mark>>>();
-    series.forEach(one -> all.put(one, one.bodies().stream().map(marks.apply(one)).toList()));
-    return new Suspect(factor, level, series, all);
+      Function<Series, Function<MonthBody, Map<String, Map<LocalDate, Double>>>> exposures) {
+    var all = new IdentityHashMap<Series, List<Map<String, Map<LocalDate, Double>>>>();
+    var levels = new TreeSet<String>();
+    for (var one : series) {
+      var its = one.bodies().stream().map(exposures.apply(one)).toList();
+      its.stream().skip(one.baseline()).forEach(of -> levels.addAll(of.keySet()));
+      all.put(one, its);
+    }
+    return levels.stream().map(level -> new Suspect(factor, level, series, all));
   }
 
   /** Whether it has never to do with a body of its figures. */
   boolean misses(Series one, int place) {
-    return marks.containsKey(one) && marks.get(one).get(place).isEmpty();
+    return exposures.containsKey(one) && !exposures.get(one).get(place).containsKey(level);
   }
 
   /** The explanation that it changed on a day; empty if the figures do not show it. */
@@ -139,12 +135,12 @@ record Suspect(
   }
 
   private double[] exposure(Series one, LocalDate since) {
-    return marks.get(one).stream()
+    return exposures.get(one).stream()
         .mapToDouble(
             its -> {
               double sum = 0;
-              for (var mark : its) {
-                sum += mark.day().isBefore(since) ? 0 : mark.exposure();
+              for (var of : its.getOrDefault(level, Map.of()).entrySet()) {
+                sum += of.getKey().isBefore(since) ? 0 : of.getValue();
               }
               return sum;
             })
