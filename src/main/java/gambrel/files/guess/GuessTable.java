@@ -5,11 +5,12 @@ import gambrel.files.csv.Header;
 import gambrel.files.guess.ExportSample.SampleFile;
 import gambrel.files.layout.Layout;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.TreeSet;
+import java.util.Optional;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 
 /**
  * The exports of a folder as a table. The first line with as many cells as it has columns is its
@@ -98,8 +99,12 @@ record GuessTable(
     int at = top(first, form.width());
     var top = first.get(at);
     boolean header = top.cells().stream().noneMatch(TableForm::isFigure);
-    while (!header && at > 0 && TableRows.isAlike(first.get(at - 1), top, form.width())) {
-      at--;
+    if (!header) {
+      var below = first.stream().skip(at).map(row -> new Row("", row)).toList();
+      var like = new TableRows(below, form.width());
+      while (at > 0 && like.isLikeARow(first.get(at - 1))) {
+        at--;
+      }
     }
     int start = header ? at + 1 : at;
     int skip = first.get(at).line() - 1;
@@ -114,27 +119,15 @@ record GuessTable(
       }
     }
     boolean repeated = header && found.removeIf(row -> row.csv().cells().equals(top.cells()));
-    var units = new ArrayList<CsvRow>();
-    if (header && !found.isEmpty() && isUnits(found.get(0).csv(), form.width())) {
-      var cells = found.get(0).csv().cells();
-      found.stream().map(Row::csv).filter(row -> row.cells().equals(cells)).forEach(units::add);
-      found.removeIf(row -> row.csv().cells().equals(cells));
-    }
     var sorted = new TableRows(found, form.width());
     var rows = sorted.rows();
-    var ignore = new TreeSet<String>();
-    var ignored = new ArrayList<String>();
-    for (var other : Stream.concat(units.stream(), sorted.others().stream()).toList()) {
-      String expression = expression(other.raw(), rows);
-      var pattern = Pattern.compile("^\\s*(" + expression + ')');
-      boolean isOfTable =
-          header && pattern.matcher(top.raw()).find()
-              || rows.stream().anyMatch(row -> pattern.matcher(row.csv().raw()).find());
-      if (!isOfTable) {
-        ignore.add(expression);
-        ignored.add(other.raw());
-      }
+    var lines = rows.stream().map(row -> row.csv().raw()).collect(Collectors.toList());
+    if (header) {
+      lines.add(top.raw());
     }
+    var others = sorted.others();
+    var ignored = new LinkedHashMap<CsvRow, String>();
+    others.forEach(o -> expression(o.raw(), lines).ifPresent(e -> ignored.put(o, e)));
     return new GuessTable(
         form,
         skip,
@@ -146,7 +139,8 @@ record GuessTable(
                     new Column(
                         i + 1,
                         header ? name(top, i) : "",
-                        units.stream()
+                        others.stream()
+                            .filter(row -> row.cells().stream().noneMatch(TableForm::isFigure))
                             .map(row -> row.cell(i))
                             .filter(GuessWords::isUnit)
                             .findFirst()
@@ -156,8 +150,8 @@ record GuessTable(
             .toList(),
         new LinesAbove(files, rows).heads(header ? top.raw() : ""),
         rows,
-        String.join("|", ignore),
-        ignored,
+        ignored.values().stream().distinct().sorted().collect(Collectors.joining("|")),
+        ignored.keySet().stream().map(CsvRow::raw).toList(),
         unlike);
   }
 
@@ -168,18 +162,24 @@ record GuessTable(
   }
 
   /**
-   * An expression for lines that are no rows: their beginning up to a word that no row has, else
-   * all such words.
+   * An expression for lines that are no rows: their beginning up to a word that no line of the
+   * table has, else all such words, else the whole line; empty if it would find such a line.
    */
-  private static String expression(String raw, List<Row> rows) {
+  private static Optional<String> expression(String raw, List<String> table) {
     var words = List.of(raw.replaceFirst("^[^\\p{L}]+", "").split("[^\\p{L}]+"));
     var own =
         words.stream()
-            .filter(word -> rows.stream().noneMatch(row -> row.csv().raw().contains(word)))
+            .filter(word -> table.stream().noneMatch(line -> line.contains(word)))
             .toList();
-    return own.isEmpty() || own.get(0).equals(words.get(0))
-        ? LinesAbove.expression(raw)
-        : ".*" + String.join(".*", own);
+    String expression =
+        own.isEmpty()
+            ? LinesAbove.whole(raw)
+            : own.get(0).equals(words.get(0))
+                ? LinesAbove.expression(raw)
+                : ".*" + String.join(".*", own);
+    var pattern = Pattern.compile("^\\s*(" + expression + ')');
+    return Optional.of(expression)
+        .filter(e -> table.stream().noneMatch(line -> pattern.matcher(line).find()));
   }
 
   /**
@@ -197,13 +197,6 @@ record GuessTable(
 
   private static long texts(CsvRow row) {
     return row.cells().stream().filter(cell -> !cell.isBlank()).count();
-  }
-
-  /** Whether a line below the header holds units and no figure. */
-  private static boolean isUnits(CsvRow row, int width) {
-    return row.cells().size() >= width - 1
-        && row.cells().stream().noneMatch(TableForm::isFigure)
-        && row.cells().stream().anyMatch(cell -> GuessWords.isUnit(cell.strip()));
   }
 
   /** The header text of a column; empty if it runs over lines or another column has it, too. */

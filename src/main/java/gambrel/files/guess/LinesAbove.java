@@ -21,8 +21,10 @@ import java.util.regex.Pattern;
  * @param rows their rows
  */
 record LinesAbove(List<SampleFile> files, List<Row> rows) {
-  /** The characters that mean something else in a regular expression. */
-  private static final String SIGNS = "\\.[]{}()*+-?^$|/#&";
+  /** The characters that mean something else in a regular expression, but for the backslash. */
+  private static final String SIGNS = "[.\\[\\]{}()*+?^$|/#&-]";
+
+  private static final Pattern BEGINNING = Pattern.compile("[^\\p{L}]*\\p{L}+");
 
   /** The expression of a line that only rules off others. */
   private static final String RULE = "[^\\p{L}\\d]+$";
@@ -38,25 +40,21 @@ record LinesAbove(List<SampleFile> files, List<Row> rows) {
   private static final Pattern IN_NAME =
       Pattern.compile("(?<!\\d)(\\d{8}|\\d{6}|\\d{1,4}([-_.])\\d{1,2}\\2\\d{1,4})(?!\\d)");
 
-  /** An expression for the beginning of a line. */
+  /** An expression for the beginning of a line, up to its first word. */
   static String expression(String raw) {
-    String line = raw.strip();
-    if (TableForm.isRule(line)) {
-      return RULE;
-    }
-    var word = Pattern.compile("^([^\\p{L}]*\\p{L}+).*", Pattern.DOTALL).matcher(line);
-    String beginning = word.matches() ? word.group(1) : line;
-    var text = new StringBuilder();
-    boolean digits = false;
-    for (char c : beginning.toCharArray()) {
-      if (Character.isDigit(c)) {
-        text.append(digits ? "" : "\\d+");
-      } else {
-        text.append(SIGNS.indexOf(c) < 0 ? "" : "\\").append(c);
-      }
-      digits = Character.isDigit(c);
-    }
-    return text.toString();
+    var word = BEGINNING.matcher(raw.strip());
+    return whole(word.lookingAt() ? word.group() : raw);
+  }
+
+  /** An expression for a whole line, with any digits and blanks in place of its own. */
+  static String whole(String raw) {
+    return TableForm.isRule(raw.strip())
+        ? RULE
+        : raw.strip()
+            .replace("\\", "\\W")
+            .replaceAll(SIGNS, "\\\\$0")
+            .replaceAll("\\d+", "\\\\d+")
+            .replaceAll("\\s+", "\\\\s+");
   }
 
   /**

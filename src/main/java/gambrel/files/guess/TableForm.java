@@ -65,10 +65,20 @@ record TableForm(char delimiter, char quote, int least, int width) {
     return best;
   }
 
-  /** The rows of a file; those whose last cells are printed as blanks get them back. */
+  /**
+   * The rows of a file; those whose last cells are printed as blanks get them back, and blanks that
+   * part cells are blanks in the text of a row.
+   */
   List<CsvRow> rows(SampleFile file) {
+    char part = delimiter < ' ' ? ' ' : delimiter;
     return new CsvRows(file.lines(), delimiter, quote, 1, Integer.MAX_VALUE)
-        .all(0).stream().map(row -> row.cells().size() < least ? row : row.padded(width)).toList();
+        .all(0).stream()
+            .map(row -> row.cells().size() < least ? row : row.padded(width))
+            .map(
+                row ->
+                    new CsvRow(
+                        row.line(), row.raw().replace(delimiter, part), row.cells(), row.broken()))
+            .toList();
   }
 
   /** Whether a line only rules off others, as dashes do. */

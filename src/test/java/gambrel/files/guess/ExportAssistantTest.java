@@ -618,6 +618,33 @@ class ExportAssistantTest {
   }
 
   @ParameterizedTest
+  @ValueSource(strings = {"no;dd/mm;hh:mm;name;item;kg", "No;Jour;Heure;Bête;Art;Poids"})
+  void aSecondHeadIsNoRow(String second) {
+    var said =
+        said(
+            "No;Date;Time;Body;Code;Net\n"
+                + second
+                + "\n1;28/07/2026;9:05;B17;ROAST;2.5\n2;28/07/2026;9:06;B17;BONE;3.5\n");
+    assertTrue(
+        said.stream().anyMatch(line -> line.startsWith("  In all 2 rows")),
+        () -> String.join("\n", said));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {" ", "  ", "\t"})
+  void aFootThatBeginsWithACountIsPassedOver(String gap) {
+    String rows =
+        "1;28.07.2026;9:05;B17;ROAST;1.285\n2;28.07.2026;9:06;B17;BONE;2.460\n"
+            + "3;28.07.2026;9:07;A12;ROAST;3.105\n3;WEIGHINGS;SUM   6.850\n";
+    var said = said(rows.replace(";", gap));
+    assertTrue(
+        settings(said).contains("ignore=^\\s*(\\d+\\s+WEIGHINGS)"), () -> String.join("\n", said));
+    assertTrue(
+        said.stream().anyMatch(line -> line.startsWith("  In all 3 rows")),
+        () -> String.join("\n", said));
+  }
+
+  @ParameterizedTest
   @CsvSource({
     "CNCL 2, true, value.status.CNCL *=void:*",
     "VOID 2, true, value.status.VOID *=void:*",
