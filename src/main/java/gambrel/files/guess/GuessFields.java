@@ -470,7 +470,7 @@ final class GuessFields {
   }
 
   /** Whether numbers go up, but for a few times at which they begin again, as on another day. */
-  private static boolean isCounting(List<String> values) {
+  static boolean isCounting(List<String> values) {
     if (values.size() < 2 || !values.stream().allMatch(value -> value.matches("\\d{1,9}"))) {
       return false;
     }

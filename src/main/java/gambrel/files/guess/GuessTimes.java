@@ -51,7 +51,7 @@ final class GuessTimes {
           List.of(
               "yyyyMMdd", "ddMMyyyy", "MMddyyyy", "yyMMdd", "ddMMyy", "MMddyy", "yyyyDDD", "yyDDD"),
           'k',
-          List.of("HHmmss", "HHmm"),
+          List.of("HHmmss", "HHmm", "Hmmss", "Hmm"),
           'b',
           List.of(
               "yyyyMMddHHmmss", "yyyyMMddHHmm", "ddMMyyyyHHmmss", "yyMMddHHmmss", "yyMMddHHmm"));
@@ -267,7 +267,9 @@ final class GuessTimes {
         case 'm', 's' -> length == 2 ? Stream.of(("" + meaning).repeat(2)) : Stream.of();
         case 'S' -> length < 10 ? Stream.of("S".repeat(length)) : Stream.of();
         case 'N' -> Stream.of();
-        default -> COMPACT.get(meaning).stream().filter(pattern -> pattern.length() == length);
+        default ->
+            COMPACT.get(meaning).stream()
+                .filter(p -> p.length() == length || p.startsWith("Hm") && p.length() == length - 1);
       };
     }
 

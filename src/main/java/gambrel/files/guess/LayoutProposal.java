@@ -28,6 +28,16 @@ final class LayoutProposal {
   /** What may stand in an id at the scale and not in the shop's files. */
   private static final List<String> WITHIN_IDS = List.of("-", "/", ".", "_", " ", "'");
 
+  /** The line by which a row without a ticket is known. */
+  static final String IDENTITY = "identity=time,body,code,net";
+
+  /** What to do where nothing gives the date. */
+  static final String NO_DATE =
+      "No column is a whole date. Let the scale print it; or give each day a file with the date in"
+          + " its name, such as 2026-07-28.csv";
+
+  static final String DATE_IN_NAME = "constant.date=name";
+
   private final ExportSample sample;
   private final Shop shop;
   private final String name;
@@ -36,6 +46,7 @@ final class LayoutProposal {
   private final GuessFields guesses;
   private final LayoutDraft draft;
   private final ProposedTimes times;
+  private final ProposedClock clock;
   private final ProposedWeights weights;
 
   /**
@@ -72,9 +83,7 @@ final class LayoutProposal {
       takeLeft("code", "the one column of words left", guesses::isName);
     }
     takeMarksForStatus();
-    if (draft.has("date")) {
-      takeLeft("clock", "it rises within each day", times::isClock);
-    }
+    this.clock = new ProposedClock(draft, times);
     if (!draft.has("gross")) {
       takeLeft("net", "the one column left in steps of the scale", this::isInSteps);
     }
@@ -158,6 +167,7 @@ final class LayoutProposal {
     addForm();
     addNumbers();
     askWhichColumns();
+    clock.ask();
     times.askDayAbove();
     times.askHalfDays();
     weights.propose();
@@ -469,11 +479,8 @@ final class LayoutProposal {
 
   private void addMissing() {
     boolean barcode = draft.has(Layout.BARCODE);
-    if (!draft.has("time") && !draft.has("date") && !barcode) {
-      draft.ask(
-          "No column is a whole date. Let the scale print it; or give each day a file with the date"
-              + " in its name, such as 2026-07-28.csv, and write:",
-          List.of(List.of("constant.date=name")));
+    if (!draft.has("time") && !draft.has("date") && !draft.isWithheld("date") && !barcode) {
+      draft.ask(NO_DATE + ", and write:", List.of(List.of(DATE_IN_NAME)));
     }
     if (!draft.has("code") && !barcode) {
       draft.leaveOut("code");
@@ -510,11 +517,14 @@ final class LayoutProposal {
   }
 
   private void addIdentity() {
+    if (draft.isWithheld("ticket")) {
+      return;
+    }
     if (!draft.has("ticket")) {
       draft.setting(
           "The scale counts no tickets: a row is known by these fields. Equal rows of one file all"
               + " count; rows that two files have count once.",
-          "identity=time,body,code,net");
+          IDENTITY);
     } else if (startsAgain()) {
       draft.setting(
           "The numbers of "

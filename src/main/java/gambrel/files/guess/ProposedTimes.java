@@ -40,12 +40,40 @@ final class ProposedTimes {
     this.today = today;
   }
 
-  /** Whether a column has hours and minutes in bare digits, and only rises within a day. */
+  /** Whether a column may have hours and minutes in bare digits, and only rises within a day. */
   boolean isClock(Column column) {
-    return column.values().stream().allMatch(value -> value.matches("\\d{4}|\\d{6}"))
-        && !times.patterns("clock", column.values()).isEmpty()
-        && column.values().stream().distinct().count() * 2 > draft.table().rows().size()
-        && risesWithinDays(column);
+    var values = column.values();
+    var rows = filled(column);
+    return values.stream().allMatch(value -> value.matches("\\d{3,6}"))
+        && values.stream().distinct().count() * 2 > draft.table().rows().size()
+        && times.patterns("clock", values).stream()
+            .flatMap(pattern -> times.readings(pattern, values).stream())
+            .anyMatch(read -> goes(read, rows, 1) || rows.size() > 2 && goes(read, rows, -1));
+  }
+
+  /** Whether a clock goes on from one hour to another one within a day. */
+  boolean goesByHours(Column column) {
+    String pattern = times.patterns("clock", column.values()).get(0);
+    var read = times.readings(pattern, column.values()).orElseThrow();
+    var rows = filled(column);
+    return IntStream.range(1, rows.size())
+        .filter(i -> draft.day(rows.get(i)).equals(draft.day(rows.get(i - 1))))
+        .anyMatch(i -> read.get(i).getHour() != read.get(i - 1).getHour());
+  }
+
+  /** Whether times of rows never go back within a day, or never forward. */
+  private boolean goes(List<LocalDateTime> moments, List<Integer> rows, int way) {
+    return IntStream.range(1, rows.size())
+        .filter(i -> draft.day(rows.get(i)).equals(draft.day(rows.get(i - 1))))
+        .allMatch(i -> moments.get(i).compareTo(moments.get(i - 1)) * way >= 0);
+  }
+
+  /** The rows in which a column is not blank. */
+  private static List<Integer> filled(Column column) {
+    return IntStream.range(0, column.cells().size())
+        .filter(i -> !column.cells().get(i).isEmpty())
+        .boxed()
+        .toList();
   }
 
   private boolean isAbove() {
@@ -55,6 +83,7 @@ final class ProposedTimes {
   /** Asks whether a date above the rows is theirs, unless it is called a date. */
   void askDayAbove() {
     if (isAbove()
+        && !draft.isWithheld("date")
         && !draft.column("date").isName()
         && GuessWords.score("date", draft.column("date").header()) == 0) {
       var date = draft.column("date");
@@ -69,25 +98,6 @@ final class ProposedTimes {
     }
   }
 
-  /** Whether a clock never goes back, or never forward, in the rows of one day. */
-  private boolean risesWithinDays(Column column) {
-    var clocks = column.cells();
-    var dates = draft.cells("date");
-    return dates.size() == clocks.size()
-        && (goes(clocks, dates, 1) || draft.table().rows().size() > 2 && goes(clocks, dates, -1));
-  }
-
-  private static boolean goes(List<String> clocks, List<String> dates, int way) {
-    return IntStream.range(1, clocks.size())
-        .filter(i -> dates.get(i).equals(dates.get(i - 1)))
-        .allMatch(i -> padded(clocks.get(i)).compareTo(padded(clocks.get(i - 1))) * way >= 0);
-  }
-
-  /** A clock time with two digits of hours, to be compared as a text. */
-  private static String padded(String clock) {
-    return clock.matches("\\d(\\D.*)?") ? '0' + clock : clock;
-  }
-
   /** Finds the pattern of each column of times; asks where two readings are possible. */
   void settle() {
     FIELDS.stream().filter(draft::has).forEach(this::settle);
@@ -96,11 +106,7 @@ final class ProposedTimes {
   private void settle(String field) {
     var column = draft.column(field);
     var candidates = times.patterns(field, column.values());
-    var filled =
-        IntStream.range(0, column.cells().size())
-            .filter(i -> !column.cells().get(i).isEmpty())
-            .boxed()
-            .toList();
+    var filled = filled(column);
     var bodies = draft.cells("body");
     var evidence =
         new DateEvidence(

@@ -618,6 +618,53 @@ class ExportAssistantTest {
   }
 
   @ParameterizedTest
+  @CsvSource({
+    // Clocks with seconds, without a leading zero, and a counter that looks like a clock.
+    "0731 0744 1305, HHmm, 07:31",
+    "073110 074420 130530, HHmmss, 07:31:10",
+    "731 744 1305, Hmm, 07:31",
+    "0701 0702 0703, HHmm, 07:01",
+    "1305 0744 0731, HHmm, 13:05",
+  })
+  void bareDigitsThatMayBeTheClockOrCountTicketsAreAskedAboutAndReadAsNeither(
+      String digits, String pattern, String clock) {
+    var of = digits.split(" ");
+    var said =
+        said(
+            "28.07.2026 %s B17 ROAST 1.285\n28.07.2026 %s B17 BONE 2.460\n28.07.2026 %s A12 ROAST 3.105\n"
+                .formatted((Object[]) of));
+
+    assertSays(
+        said,
+        "  1. To be answered: Is " + of[0] + " in column 2 a clock time, or does it count tickets?");
+    assertTrue(
+        said.containsAll(List.of("    column.clock=2", "    clock=" + pattern)), said::toString);
+    assertSays(
+        said, "      = scale S1, time 2026-07-28T" + clock + ", body B17, code ROAST, net 1.285 kg");
+    assertSays(said, "    column.ticket=2");
+    assertSays(
+        said,
+        "      = scale S1, ticket "
+            + of[0]
+            + ", time 2026-07-28T00:00, body B17, code ROAST, net 1.285 kg");
+    assertEquals(
+        List.of(), read("S1", String.join("\n", layout(said))).files().get(0).rows());
+  }
+
+  @Test
+  void bareDigitsThatGoFromHourToHourBesideACounterAreTheClock() {
+    var said =
+        said(
+            "28.07.2026 0731 4711 B17 ROAST 1.285\n28.07.2026 0744 4712 B17 BONE 2.460\n"
+                + "28.07.2026 1305 4713 A12 ROAST 3.105\n");
+    assertTrue(
+        settings(said)
+            .containsAll(List.of("column.ticket=3", "column.clock=2", "clock=HHmm")),
+        () -> String.join("\n", said));
+    assertTrue(said.stream().noneMatch(line -> line.contains("To be answered")));
+  }
+
+  @ParameterizedTest
   @ValueSource(strings = {"no;dd/mm;hh:mm;name;item;kg", "No;Jour;Heure;Bête;Art;Poids"})
   void aSecondHeadIsNoRow(String second) {
     var said =
