@@ -5,6 +5,7 @@ import gambrel.files.guess.GuessTable.Column;
 import gambrel.files.layout.WeightText;
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -22,29 +23,21 @@ final class GuessNumbers {
   /** The blanks that may stand between thousands, for a class of characters. */
   static final String BLANKS = " \u00A0\u2009\u202F";
 
-  private static final String MARKS = "[.,'’" + BLANKS + "]";
   private static final Pattern NUMBER =
       Pattern.compile(
           "(?i)[+-]?\\s*(\\d+|\\d{1,3}("
-              + MARKS
-              + "\\d{3})+)([.,]\\d+)?"
+              + "[.,'’"
+              + BLANKS
+              + "]\\d{3})+)([.,]\\d+)?"
               + "\\s*-?\\s*(kgs?|g|lbs?|oz)?\\.?(\\s*\\d.*oz\\.?)?");
   private static final Pattern BOTH_UNITS = Pattern.compile("(?i).*\\blbs?\\b.*\\boz\\b.*");
   private static final Pattern UNIT =
       Pattern.compile(
           "(?i).*(?<!\\p{L})(kg|g|lb|oz)(?:s|ms|rams?|ramme?)?(?!\\p{L}).*", Pattern.UNICODE_CASE);
 
-  /** A number whose last mark is a comma that cannot be a mark of thousands. */
-  private static final Pattern COMMA =
-      Pattern.compile(".*\\.\\d{3},\\d+\\D*|[+-]?0,\\d+\\D*|[^.,]*,(?!\\d{3}(\\D|$)).*");
-
-  /** The same with a point. */
-  private static final Pattern POINT =
-      Pattern.compile(".*,\\d{3}\\.\\d+\\D*|[+-]?0\\.\\d+\\D*|[^.,]*\\.(?!\\d{3}(\\D|$)).*");
-
-  private static final Pattern GROUPED =
-      Pattern.compile(
-          "[+-]?\\d{1,3}(?:(%s)\\d{3}%s.*|(['’%s])\\d{3}\\D*)".formatted(MARKS, MARKS, BLANKS));
+  /** Marks of decimals, each with one between thousands or none; the more usual first. */
+  private static final List<String> MARKS =
+      List.of(".", ",", ".,", ",.", ". ", ", ", ".'", ",'");
 
   private static final Predicate<String> IS_NUMBER = NUMBER.asMatchPredicate();
 
@@ -54,8 +47,9 @@ final class GuessNumbers {
   /** What holds in so many rows is no chance. */
   static final int SOME = 4;
 
-  private final boolean decimalComma;
-  private final Optional<Character> thousands;
+  /** The one of {@link #MARKS} by which most columns can be read. */
+  private final String marks;
+
   private final Map<Column, Optional<List<BigDecimal>>> numbers = new IdentityHashMap<>();
 
   /** Reads all columns of the table that hold only numbers. */
@@ -63,21 +57,17 @@ final class GuessNumbers {
     boolean byRow = table.columns().stream().anyMatch(GuessNumbers::isOfManyUnits);
     boolean grams =
         !byRow && table.columns().stream().anyMatch(c -> isNumeric(c) ? isInGrams(c) : isGrams(c));
-    var texts =
-        table.columns().stream()
-            .filter(column -> isNumeric(column) && !isTime(column))
-            .flatMap(column -> legible(column).stream())
-            .toList();
-    long commas = count(texts, COMMA);
-    long points = count(texts, POINT);
-    boolean undecided =
-        commas == 0
-            && points == 0
-            && texts.stream().anyMatch(text -> has(text, ',') || has(text, '.'));
-    decimalComma =
-        undecided ? texts.stream().anyMatch(t -> has(t, grams ? '.' : ',')) : commas > points;
-    thousands = thousands(texts, decimalComma ? '.' : ',');
-    table.columns().forEach(column -> numbers.put(column, read(column)));
+    var numeric = table.columns().stream().filter(c -> isNumeric(c) && !isTime(c)).toList();
+    // Where all marks stand before three digits, they are of thousands if the weights are in grams.
+    var first = MARKS.stream().filter(both -> grams && isOfThousands(both, numeric));
+    var legible = new LinkedHashMap<String, Long>();
+    Stream.concat(first, MARKS.stream())
+        .forEach(
+            both ->
+                legible.put(
+                    both, numeric.stream().filter(c -> read(c, both).isPresent()).count()));
+    marks = Collections.max(legible.entrySet(), Map.Entry.comparingByValue()).getKey();
+    table.columns().forEach(column -> numbers.put(column, read(column, marks)));
   }
 
   /** Whether a column's values are numbers, maybe with a unit. */
@@ -129,39 +119,25 @@ final class GuessNumbers {
         .anyMatch(field -> GuessWords.score(field, column.header()) > 0);
   }
 
-  /**
-   * Whether the decimal mark is a comma. Where all marks stand before three digits, they are of
-   * thousands if the weights are in grams; of kilograms or pounds there are never so many.
-   */
+  /** Whether one of two marks is a point or comma between thousands, and stands in a column. */
+  private static boolean isOfThousands(String marks, List<Column> columns) {
+    return marks.matches("[.,]{2}")
+        && columns.stream()
+            .flatMap(column -> column.values().stream())
+            .anyMatch(value -> value.indexOf(marks.charAt(1)) >= 0);
+  }
+
   boolean hasDecimalComma() {
-    return decimalComma;
-  }
-
-  private static long count(List<String> texts, Pattern pattern) {
-    return texts.stream().filter(text -> pattern.matcher(text).matches()).count();
-  }
-
-  private static boolean has(String text, char mark) {
-    return text.indexOf(mark) >= 0;
+    return marks.charAt(0) == ',';
   }
 
   /** The mark between thousands, if there is one. */
   Optional<Character> thousands() {
-    return thousands;
+    return thousands(marks);
   }
 
-  private static Optional<Character> thousands(List<String> texts, char other) {
-    var grouped = Pattern.compile("[+-]?\\d{1,3}([" + other + "]\\d{3})+\\D*");
-    if (texts.stream().anyMatch(text -> grouped.matcher(text).matches())) {
-      return Optional.of(other);
-    }
-    return texts.stream()
-        .map(GROUPED::matcher)
-        .filter(Matcher::matches)
-        .findFirst()
-        .map(groups -> groups.group(groups.group(1) == null ? 2 : 1).charAt(0))
-        .map(mark -> BLANKS.indexOf(mark) < 0 ? mark : ' ')
-        .map(mark -> mark == '’' ? '\'' : mark);
+  private static Optional<Character> thousands(String marks) {
+    return marks.chars().skip(1).mapToObj(mark -> (char) mark).findFirst();
   }
 
   /** The unit that cells, header or the line below it name, as a layout writes it; or empty. */
@@ -180,13 +156,11 @@ final class GuessNumbers {
   /** The values of a column as numbers; empty if one of them is no number. */
   Optional<List<BigDecimal>> numbers(Column column) {
     var known = numbers.get(column);
-    return known == null ? read(column) : known;
+    return known == null ? read(column, marks) : known;
   }
 
-  private Optional<List<BigDecimal>> read(Column column) {
-    char decimal = decimalComma ? ',' : '.';
-    var mark = thousands.filter(c -> c != decimal);
-    var type = new WeightText(decimal, mark, false, 0);
+  private static Optional<List<BigDecimal>> read(Column column, String marks) {
+    var type = new WeightText(marks.charAt(0), thousands(marks), false, 0);
     try {
       return Optional.of(legible(column).stream().map(v -> type.read(v).value()).toList());
     } catch (BadCell e) {

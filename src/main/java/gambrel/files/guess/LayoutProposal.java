@@ -229,13 +229,11 @@ final class LayoutProposal {
   }
 
   private void addNumbers() {
-    boolean comma = numbers.hasDecimalComma();
-    if (comma) {
+    if (numbers.hasDecimalComma()) {
       draft.setting("The decimal mark is a comma.", "decimal=,");
     }
     numbers
         .thousands()
-        .filter(mark -> mark != (comma ? ',' : '.'))
         .map(LayoutTypes::word)
         .ifPresent(
             mark ->
