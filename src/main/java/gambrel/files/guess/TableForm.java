@@ -22,7 +22,7 @@ import java.util.stream.IntStream;
 record TableForm(char delimiter, char quote, int least, int width) {
   /** Of two with as many lines the first is taken: a comma may also be a decimal mark. */
   private static final List<Character> DELIMITERS =
-      List.of(';', '\t', '|', ',', '~', '^', TextForm.BLANKS, ' ', TextForm.ANY_BLANKS);
+      List.of(';', '\t', '|', ',', '~', '^', TextForm.BLANKS, TextForm.ANY_BLANKS);
 
   private static final Pattern PRINTED = Pattern.compile("\\S+(?:\\h\\S+)*");
   private static final Pattern FIGURE = Pattern.compile("[+-]?\\d+|[+-]?\\d.*\\d.*|[](].*\\d.*");
@@ -40,14 +40,9 @@ record TableForm(char delimiter, char quote, int least, int width) {
       }
       var rows = new TableForm(candidate, quote, 0, 0).rows(file);
       int usual = CsvRows.usualWidth(rows.stream().map(row -> row.cells().size()).toList(), 2);
-      // Where rows are set out by single blanks, some of them are more than one.
-      long fitting =
-          rows.stream()
-              .filter(row -> row.cells().size() == usual)
-              .filter(row -> candidate != ' ' || !row.cells().contains(""))
-              .count();
+      long fitting = rows.stream().filter(row -> row.cells().size() == usual).count();
       // A blank stands within cells, too.
-      boolean blank = candidate == ' ' || candidate < ' ' && candidate != '\t';
+      boolean blank = candidate < ' ' && candidate != '\t';
       boolean enough = blank ? usual > 3 && fitting > 2 : usual > 1;
       // A decimal comma parts as many; of columns set by blanks some are only one blank apart.
       int names = candidate == TextForm.BLANKS && enough ? names(file, rows, usual) : 0;
