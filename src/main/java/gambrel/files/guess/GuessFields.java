@@ -114,7 +114,7 @@ final class GuessFields {
 
   /**
    * The columns, in their order, that fit the field of a choice where neither names nor arithmetic
-   * tell which is meant; empty if the choice is the only one.
+   * tell which is meant, that of the choice among them.
    *
    * @param best all choices, as {@link #best} returns them
    */
@@ -122,17 +122,15 @@ final class GuessFields {
     String field = choice.field();
     int name = name(field, choice.column());
     boolean other = GuessWords.isSecond(choice.column().header());
-    var rivals =
-        table.columns().stream()
-            .filter(c -> best.values().stream().noneMatch(taken -> taken.column().equals(c)))
-            .filter(c -> other || !GuessWords.isSecond(c.header()))
-            .filter(c -> !GuessWords.isOther(c.header()) && isRival(choice, name, c))
-            .toList();
-    return rivals.isEmpty()
-        ? rivals
-        : table.columns().stream()
-            .filter(c -> c.equals(choice.column()) || rivals.contains(c))
-            .toList();
+    return table.columns().stream()
+        .filter(
+            c ->
+                c.equals(choice.column())
+                    || best.values().stream().noneMatch(taken -> taken.column().equals(c))
+                        && (other || !GuessWords.isSecond(c.header()))
+                        && !GuessWords.isOther(c.header())
+                        && isRival(choice, name, c))
+        .toList();
   }
 
   private boolean isRival(Choice choice, int name, Column column) {

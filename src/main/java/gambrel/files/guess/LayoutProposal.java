@@ -247,10 +247,11 @@ final class LayoutProposal {
   private void askWhichColumns() {
     for (String field : List.of("time", "date", "clock", "body", "code", "net")) {
       var rivals =
-          draft.has(field)
-              ? guesses.rivals(draft.fields().get(field), draft.fields())
-              : List.<Column>of();
-      if (!rivals.isEmpty() && !(field.equals("net") && weights.isInOunces())) {
+          Optional.ofNullable(draft.fields().get(field)).stream()
+              .flatMap(choice -> guesses.rivals(choice, draft.fields()).stream())
+              .filter(column -> !clock.isOpen(column))
+              .toList();
+      if (rivals.size() > 1 && !(field.equals("net") && weights.isInOunces())) {
         draft.withhold(field);
         var own = line(field, draft.column(field));
         boolean one = rivals.stream().allMatch(column -> line(field, column).equals(own));

@@ -29,7 +29,7 @@ final class ProposedClock {
     var clocks =
         draft.has("time") || draft.has("clock") || draft.has(Layout.BARCODE) && !draft.has("date")
             ? List.<Column>of()
-            : free().filter(times::isClock).toList();
+            : free().filter(c -> !GuessWords.isOther(c.header()) && times.isClock(c)).toList();
     var sure =
         clocks.stream().filter(c -> ticketBeside(c).isPresent() && times.goesByHours(c)).toList();
     this.open = sure.size() == 1 ? List.of() : clocks;
@@ -42,18 +42,21 @@ final class ProposedClock {
     }
   }
 
+  /** Whether a column may be the clock, or count tickets. */
+  boolean isOpen(Column column) {
+    return open.contains(column);
+  }
+
   /** The columns that are of no field, and one that is taken for the ticket not by its name. */
   private Stream<Column> free() {
+    boolean named =
+        draft.has("ticket") && GuessWords.score("ticket", draft.column("ticket").header()) > 0;
     return draft.table().columns().stream()
-        .filter(c -> draft.unused().contains(c) || isTicket(c) && !isTicketNamed());
+        .filter(c -> draft.unused().contains(c) || isTicket(c) && !named);
   }
 
   private boolean isTicket(Column column) {
     return draft.has("ticket") && draft.column("ticket").equals(column);
-  }
-
-  private boolean isTicketNamed() {
-    return draft.has("ticket") && GuessWords.score("ticket", draft.column("ticket").header()) > 0;
   }
 
   /** The column that counts the tickets if another one is the clock. */
@@ -76,28 +79,17 @@ final class ProposedClock {
     }
     draft.withhold("date");
     times.line("date").ifPresent(draft::add);
+    draft.withhold("ticket");
     var answers = new ArrayList<List<String>>();
     for (var clock : open) {
-      answers.add(
-          Stream.of(
-                  List.of(date, clock.line("clock")),
-                  times.line("clock", clock),
-                  ticketBeside(clock)
-                      .map(ticket -> isTicketNamed() ? "" : ticket.line("ticket"))
-                      .or(() -> Optional.of(LayoutProposal.IDENTITY))
-                      .filter(line -> !line.isEmpty())
-                      .stream()
-                      .toList())
-              .flatMap(List::stream)
-              .toList());
+      var answer = new ArrayList<>(List.of(date, clock.line("clock")));
+      answer.addAll(times.line("clock", clock));
+      answer.add(
+          ticketBeside(clock).map(c -> c.line("ticket")).orElse(LayoutProposal.IDENTITY));
+      answers.add(answer);
     }
-    if (!isTicketNamed()) {
-      var ticket = draft.has("ticket") ? draft.column("ticket") : open.get(0);
-      answers.add(List.of(date, ticket.line("ticket")));
-      draft.withhold("ticket");
-    } else {
-      answers.add(List.of(date));
-    }
+    var ticket = draft.has("ticket") ? draft.column("ticket") : open.get(0);
+    answers.add(List.of(date, ticket.line("ticket")));
     draft.ask(
         open.stream()
             .map(c -> c.values().get(0) + " in " + c.name())

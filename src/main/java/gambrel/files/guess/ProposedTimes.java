@@ -45,7 +45,7 @@ final class ProposedTimes {
     var values = column.values();
     var rows = filled(column);
     return values.stream().allMatch(value -> value.matches("\\d{3,6}"))
-        && values.stream().distinct().count() * 2 > draft.table().rows().size()
+        && values.stream().distinct().count() * GuessNumbers.SOME > draft.table().rows().size()
         && times.patterns("clock", values).stream()
             .flatMap(pattern -> times.readings(pattern, values).stream())
             .anyMatch(read -> goes(read, rows, 1) || rows.size() > 2 && goes(read, rows, -1));

@@ -621,6 +621,7 @@ class ExportAssistantTest {
   @CsvSource({
     // Clocks with seconds, without a leading zero, and a counter that looks like a clock.
     "0731 0744 1305, HHmm, 07:31",
+    "0731 0731 0744, HHmm, 07:31",
     "073110 074420 130530, HHmmss, 07:31:10",
     "731 744 1305, Hmm, 07:31",
     "0701 0702 0703, HHmm, 07:01",
