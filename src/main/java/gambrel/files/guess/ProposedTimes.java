@@ -10,6 +10,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BiPredicate;
 import java.util.stream.IntStream;
 
 /** Proposes how dates and clock times are read; asks where two readings are possible. */
@@ -43,29 +44,28 @@ final class ProposedTimes {
   /** Whether a column may have hours and minutes in bare digits, and only rises within a day. */
   boolean isClock(Column column) {
     var values = column.values();
-    var rows = filled(column);
     return values.stream().allMatch(value -> value.matches("\\d{3,6}"))
         && values.stream().distinct().count() * GuessNumbers.SOME > draft.table().rows().size()
-        && times.patterns("clock", values).stream()
-            .flatMap(pattern -> times.readings(pattern, values).stream())
-            .anyMatch(read -> goes(read, rows, 1) || rows.size() > 2 && goes(read, rows, -1));
+        && (isWithinDays(column, (clock, next) -> !next.isBefore(clock))
+            || values.size() > 2 && isWithinDays(column, (clock, next) -> !next.isAfter(clock)));
   }
 
   /** Whether a clock goes on from one hour to another one within a day. */
   boolean goesByHours(Column column) {
-    String pattern = times.patterns("clock", column.values()).get(0);
-    var read = times.readings(pattern, column.values()).orElseThrow();
-    var rows = filled(column);
-    return IntStream.range(1, rows.size())
-        .filter(i -> draft.day(rows.get(i)).equals(draft.day(rows.get(i - 1))))
-        .anyMatch(i -> read.get(i).getHour() != read.get(i - 1).getHour());
+    return !isWithinDays(column, (clock, next) -> clock.getHour() == next.getHour());
   }
 
-  /** Whether times of rows never go back within a day, or never forward. */
-  private boolean goes(List<LocalDateTime> moments, List<Integer> rows, int way) {
-    return IntStream.range(1, rows.size())
-        .filter(i -> draft.day(rows.get(i)).equals(draft.day(rows.get(i - 1))))
-        .allMatch(i -> moments.get(i).compareTo(moments.get(i - 1)) * way >= 0);
+  /** Whether a column has clock times, and each two of a day that follow one another compare so. */
+  private boolean isWithinDays(
+      Column column, BiPredicate<LocalDateTime, LocalDateTime> comparison) {
+    var rows = filled(column);
+    return times.patterns("clock", column.values()).stream()
+        .flatMap(pattern -> times.readings(pattern, column.values()).stream())
+        .anyMatch(
+            clocks ->
+                IntStream.range(1, rows.size())
+                    .filter(i -> draft.day(rows.get(i)).equals(draft.day(rows.get(i - 1))))
+                    .allMatch(i -> comparison.test(clocks.get(i - 1), clocks.get(i))));
   }
 
   /** The rows in which a column is not blank. */
