@@ -7,15 +7,13 @@ import gambrel.trade.cuts.Item;
 import gambrel.trade.cuts.Region;
 import gambrel.trade.cuts.Species;
 import java.util.Comparator;
-import java.util.HashMap;
+import java.util.EnumMap;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
-import java.util.function.DoublePredicate;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -27,19 +25,35 @@ public final class ItemNames {
   private static final int MOST_NEAR = 3;
 
   /** Words that tell no item from another. */
-  private static final Set<String> SMALL = Set.of("", "and", "of", "the");
+  private static final Set<String> SMALL = Set.of("", "and", "the");
 
-  /** Words that say whether a cut is on the bone. */
-  private static final Set<String> OF_BONE = Set.of("bone", "in", "on", "boneless");
+  /** A species, such as in "leg of lamb"; elsewhere "of" may be "off" without its end. */
+  private static final Pattern SPECIES =
+      Pattern.compile(
+          Stream.of(Species.values())
+              .map(Species::id)
+              .collect(Collectors.joining("|", "\\b(of\\s+)?(", ")\\b")));
 
   /** How well a word fits another one that differs by a slip of the keys. */
   private static final double SLIP = 0.9;
 
+  /** How well a word fits another one that it is short for, such as {@code shldr}. */
+  private static final double SHORT = 0.7;
+
+  /** A word is short for one of at most so many times its letters. */
+  private static final int MOST_OF_SHORT = 3;
+
   private final CutTrees cuts;
   private final Region region;
 
-  /** By species and item what else it is called; read when it is needed first. */
-  private final Map<Species, Map<String, List<String>>> also = new HashMap<>();
+  /** The names of each species; read when they are needed first. */
+  private final Map<Species, List<Name>> names = new EnumMap<>(Species.class);
+
+  /** What an item is called, as it is compared, and the words of it. */
+  private record Name(Item item, Species species, String plain, Set<String> words) {}
+
+  /** An item with how well a text fits it, and whether it is of a likely species. */
+  private record Fit(Item item, boolean isLikely, double score) {}
 
   /**
    * The names of a shop's items.
@@ -53,92 +67,130 @@ public final class ItemNames {
   }
 
   /**
-   * The only item that a text names.
+   * The items that have just the words of a text for a name, in any order and number. A word that
+   * is only nearly alike, or short for another, does not count.
    *
-   * @param likely the species that it is probably of; one that the text names comes first
-   * @return empty if no item has just these words for a name, or two of a species have
+   * @param likely the species that it is of, if it names none; all if this is empty
    */
-  public Optional<Item> item(String text, Set<Species> likely) {
-    return trees(text, likely)
-        .map(tree -> items(text, tree, score -> score == 1))
-        .filter(found -> !found.isEmpty())
-        .findFirst()
-        .filter(found -> found.size() == 1)
-        .map(found -> found.get(0));
+  public List<Item> named(String text, Set<Species> likely) {
+    String plain = NameComparison.plain(text);
+    var words = words(text);
+    return names(species(text).isEmpty() ? likely : species(text))
+        .filter(name -> name.plain.equals(plain) || !words.isEmpty() && words.equals(name.words))
+        .map(Name::item)
+        .distinct()
+        .toList();
   }
 
-  /** The items, at most three, of which a text has most words; none if it has no word of any. */
+  /**
+   * The items, at most three, of which a text has most words; none if it has no word of any.
+   *
+   * @param likely the species that it is probably of; their items come first
+   */
   public List<Item> nearest(String text, Set<Species> likely) {
+    var words = words(text);
+    var known = names(Set.of()).flatMap(name -> name.words.stream()).collect(Collectors.toSet());
     var ids = new HashSet<String>();
-    return trees(text, likely)
-        .flatMap(tree -> items(text, tree, score -> score > 0).stream())
+    return names(species(text))
+        .map(
+            name ->
+                new Fit(
+                    name.item, likely.contains(name.species), score(words, name.words, known)))
+        .filter(fit -> fit.score > 0)
+        .sorted(Comparator.comparing(Fit::isLikely).thenComparing(Fit::score).reversed())
+        .map(Fit::item)
         .filter(item -> ids.add(item.id()))
         .limit(MOST_NEAR)
         .toList();
   }
 
-  /** The trees of the species that a text names, else of all, the likely ones first. */
-  private Stream<CutTree> trees(String text, Set<Species> likely) {
-    var words = words(text);
-    var named = cuts.all().stream().filter(tree -> words.contains(tree.species().id())).toList();
-    return (named.isEmpty() ? cuts.all() : named)
-        .stream().sorted(Comparator.comparing(tree -> !likely.contains(tree.species())));
+  /** The species that a text names. */
+  private static Set<Species> species(String text) {
+    var words = parts(text).collect(Collectors.toSet());
+    return Stream.of(Species.values())
+        .filter(species -> words.contains(species.id()))
+        .collect(Collectors.toSet());
   }
 
-  /** The items of a species that a text names well enough, the best first. */
-  private List<Item> items(String text, CutTree tree, DoublePredicate enough) {
-    var scores = new LinkedHashMap<Item, Double>();
-    for (var item : tree.items()) {
-      names(item, tree.species()).mapToDouble(name -> score(text, name, tree, item)).max().stream()
-          .filter(enough)
-          .forEach(score -> scores.put(item, score));
-    }
-    return scores.keySet().stream().sorted(Comparator.comparing(i -> -scores.get(i))).toList();
+  /** The names of items of some species, of all if none is given. */
+  private Stream<Name> names(Set<Species> of) {
+    return cuts.all().stream()
+        .filter(tree -> of.isEmpty() || of.contains(tree.species()))
+        .flatMap(tree -> names(tree).stream());
   }
 
-  /** What an item is called; a part of its name in brackets is a name as well. */
-  private Stream<String> names(Item item, Species species) {
-    var others = also.computeIfAbsent(species, of -> BuiltInTables.also(of, region));
-    return Stream.of(
-            Stream.of(item.id()),
-            Stream.of(item.name().split("[()]")),
-            others.getOrDefault(item.id(), List.of()).stream())
-        .flatMap(names -> names)
-        .filter(name -> !name.isBlank());
+  private List<Name> names(CutTree tree) {
+    return names.computeIfAbsent(
+        tree.species(),
+        species -> {
+          var also = BuiltInTables.also(species, region);
+          return tree.items().stream()
+              .flatMap(
+                  item ->
+                      Stream.of(
+                              Stream.of(item.id()),
+                              Stream.of(item.name().split("[()]")),
+                              also.getOrDefault(item.id(), List.of()).stream())
+                          .flatMap(some -> some)
+                          .filter(name -> !name.isBlank())
+                          .flatMap(name -> withBone(name, tree, item))
+                          .map(name -> name(item, species, name)))
+              .toList();
+        });
   }
 
-  /** How well a text fits a name: twice the words that both have, of all words of both. */
-  private static double score(String text, String name, CutTree tree, Item item) {
-    if (NameComparison.plain(text).equals(NameComparison.plain(name))) {
-      return 1;
-    }
-    var words = words(text);
-    var own = words(name);
-    words.remove(tree.species().id());
-    own.remove(tree.species().id());
-    var bone = bone(words);
-    if (bone.isPresent() && bone(own).isEmpty() && tree.facts(item.id()).bone().equals(bone)) {
-      words.removeAll(OF_BONE);
-    }
-    double same = words.stream().mapToDouble(word -> alike(word, own)).sum();
+  private static Name name(Item item, Species species, String name) {
+    return new Name(item, species, NameComparison.plain(name), words(name));
+  }
+
+  /** A name, alone and with what may be added to it: that the cut is on the bone, or is not. */
+  private static Stream<String> withBone(String name, CutTree tree, Item item) {
+    boolean says = name.toLowerCase(Locale.ROOT).contains("bone");
+    var bone = tree.facts(item.id()).bone().filter(is -> !says);
+    return Stream.concat(
+        Stream.of(name),
+        bone.stream()
+            .flatMap(is -> is ? Stream.of(" bone in", " bone on") : Stream.of(" boneless"))
+            .map(added -> name + added));
+  }
+
+  /** How well words fit those of a name: twice the words that both have, of all words of both. */
+  private static double score(Set<String> words, Set<String> own, Set<String> known) {
+    double same =
+        words.stream().mapToDouble(word -> alike(word, known.contains(word), own)).sum();
     return 2 * same / Math.max(1, words.size() + own.size());
   }
 
-  /** Whether words say that a cut is on the bone or off it; empty if they say neither. */
-  private static Optional<Boolean> bone(Set<String> words) {
-    boolean on = words.contains("bone") && (words.contains("in") || words.contains("on"));
-    return Optional.of(on).filter(is -> is || words.contains("boneless"));
+  /** How well a word fits others. One that is known is neither mistyped nor short for another. */
+  private static double alike(String word, boolean isKnown, Set<String> others) {
+    if (isKnown) {
+      return others.contains(word) ? 1 : 0;
+    }
+    boolean isSlip = NameComparison.nearest(word, others).isPresent();
+    return isSlip ? SLIP : others.stream().anyMatch(other -> isShort(word, other)) ? SHORT : 0;
   }
 
-  private static double alike(String word, Set<String> others) {
-    return others.contains(word) ? 1 : NameComparison.nearest(word, others).isPresent() ? SLIP : 0;
+  /** Whether a word begins as another one and has not too few of its letters, in their order. */
+  private static boolean isShort(String word, String other) {
+    int found = 0;
+    for (char letter : other.toCharArray()) {
+      found += found < word.length() && word.charAt(found) == letter ? 1 : 0;
+    }
+    return found == word.length()
+        && found > 1
+        && found * MOST_OF_SHORT >= other.length()
+        && word.charAt(0) == other.charAt(0);
   }
 
-  /** The words of a text in the singular, without those that tell nothing. */
+  private static Stream<String> parts(String text) {
+    return Stream.of(text.toLowerCase(Locale.ROOT).split("[^\\p{L}\\p{M}]+"));
+  }
+
+  /** The words of a text in the singular, without the species and those that tell nothing. */
   private static Set<String> words(String text) {
-    return Stream.of(text.toLowerCase(Locale.ROOT).split("[^\\p{L}\\p{M}]+"))
+    return parts(SPECIES.matcher(text.toLowerCase(Locale.ROOT)).replaceAll(" "))
         .filter(word -> !SMALL.contains(word))
         .map(word -> word.replaceFirst("(?<=[^s]{3})s$", ""))
-        .collect(Collectors.toCollection(HashSet::new));
+        .collect(Collectors.toSet());
   }
 }

@@ -18,6 +18,9 @@ final class GuessWords {
   /** The words for columns that hold something else. */
   private static final String NONE = "none";
 
+  /** What stands between words. */
+  static final String BETWEEN = "[^\\p{L}\\p{M}]+";
+
   /** Words that fit many columns. */
   private static final String WEAK = "weak";
 
@@ -80,7 +83,7 @@ final class GuessWords {
     if (as != null && as.matcher(text).matches() && text.matches(".*[dh].*")) {
       return WHOLE;
     }
-    var parts = spaced(header).toLowerCase(Locale.ROOT).split("[^\\p{L}\\p{M}]+");
+    var parts = spaced(header).toLowerCase(Locale.ROOT).split(BETWEEN);
     int best = 0;
     for (String word : WORDS.getOrDefault(column, List.of())) {
       int score = text.equals(word) ? WHOLE : 0;
@@ -109,7 +112,7 @@ final class GuessWords {
 
   /** The item and step that all words of a description mean; empty if they mean none or two. */
   static Optional<String> meaning(String description) {
-    var words = List.of(description.strip().toLowerCase(Locale.ROOT).split("[^\\p{L}\\p{M}]+"));
+    var words = List.of(description.strip().toLowerCase(Locale.ROOT).split(BETWEEN));
     var meanings =
         WORDS.keySet().stream()
             .filter(key -> key.startsWith(MEANS) && WORDS.get(key).containsAll(words))

@@ -5,6 +5,7 @@ import gambrel.trade.cuts.CutTree;
 import gambrel.trade.cuts.Item;
 import gambrel.trade.cuts.Species;
 import gambrel.trade.measure.FileWord;
+import gambrel.trade.measure.Groups;
 import gambrel.trade.rows.Field;
 import gambrel.trade.rows.ReadRow;
 import gambrel.trade.shop.Body;
@@ -12,10 +13,11 @@ import gambrel.trade.shop.CodeIndex;
 import gambrel.trade.shop.IdIndex;
 import gambrel.trade.shop.Shop;
 import gambrel.trade.shop.Step;
+import java.math.BigDecimal;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
@@ -23,7 +25,8 @@ import java.util.stream.Stream;
 
 /** The rows that codes.csv lacks, ready to paste. */
 final class MissingCodes {
-  private static final int TWICE = 2;
+  /** The two sides of a body differ by less than this factor. */
+  private static final BigDecimal MOST_UNLIKE = new BigDecimal("1.25");
 
   private final Shop shop;
   private final CodeIndex known;
@@ -31,10 +34,14 @@ final class MissingCodes {
   private final ItemNames names;
   private final Set<Species> species;
 
-  /** By code its name and the bodies of its rows. */
+  /** By code its name and its rows. */
   private final TreeMap<String, Missing> missing = new TreeMap<>();
 
-  private record Missing(String name, List<String> bodies) {}
+  private record Missing(String name, List<ReadRow> rows) {
+    Map<String, List<ReadRow>> byBody() {
+      return Groups.inOrder(rows.stream(), row -> row.row().get(Field.BODY));
+    }
+  }
 
   MissingCodes(Shop shop) {
     this.shop = shop;
@@ -47,14 +54,14 @@ final class MissingCodes {
   /** Adds the codes of exports. */
   void add(AsRead read, GuessTable table) {
     var texts = names(read.layout().positions(table.top()), table);
-    for (var row : read.rows().stream().map(ReadRow::row).toList()) {
-      String code = row.get(Field.CODE);
-      if (!code.isEmpty() && row.broken().isEmpty() && known.find(code).isEmpty()) {
+    for (var row : read.rows()) {
+      String code = row.row().get(Field.CODE);
+      if (!code.isEmpty() && row.row().broken().isEmpty() && known.find(code).isEmpty()) {
         missing
             .computeIfAbsent(
                 code, c -> new Missing(texts.getOrDefault(code, ""), new ArrayList<>()))
-            .bodies()
-            .add(row.get(Field.BODY));
+            .rows()
+            .add(row);
       }
     }
   }
@@ -70,14 +77,11 @@ final class MissingCodes {
     var open = new ArrayList<String>();
     missing.forEach(
         (code, of) -> {
-          var rows =
-              meanings(code, of).stream()
-                  .map(meaning -> String.join(",", code, meaning, quoted(of.name())))
-                  .toList();
-          (rows.size() == 1 ? sure : open).addAll(rows);
-          if (rows.isEmpty()) {
-            open.add(String.join(",", code, "ITEM,STEP", quoted(of.name())));
-          }
+          var named = named(code, of);
+          var meanings = named.isEmpty() ? near(code, of) : named;
+          (meanings.isEmpty() ? Stream.of("ITEM,STEP") : meanings.stream())
+              .map(meaning -> String.join(",", code, meaning, quoted(of.name())))
+              .forEach((named.size() == 1 ? sure : open)::add);
         });
     var lines = new ArrayList<String>();
     tell(lines, "codes.csv lacks codes. Look at these rows, then put them at its end:", sure);
@@ -100,61 +104,99 @@ final class MissingCodes {
     return name.indexOf(',') < 0 ? name : '"' + name.replace("\"", "\"\"") + '"';
   }
 
-  /** Item and step of a code: one if its text names them, else those that it may mean. */
-  private List<String> meanings(String code, Missing of) {
-    var own =
-        of.bodies().stream()
-            .flatMap(body -> bodies.find(body).stream())
-            .map(body -> shop.bodies().get(body).species())
-            .collect(Collectors.toSet());
-    var likely = own.isEmpty() ? species : own;
+  /** Item and step of all that a code has just the words of; two where these mean two. */
+  private List<String> named(String code, Missing of) {
     return Stream.of(of.name(), code)
-        .map(text -> meanings(text, likely))
+        .map(text -> named(text, likely(of)))
         .filter(found -> !found.isEmpty())
         .findFirst()
-        .orElseGet(
-            () ->
-                of.name().isEmpty()
-                    ? onRail(of)
-                    : names.nearest(of.name(), likely).stream()
-                        .flatMap(MissingCodes::withStep)
-                        .toList());
+        .map(found -> isOfSides(of) ? found.stream().flatMap(MissingCodes::orSide) : found.stream())
+        .map(found -> found.distinct().toList())
+        .orElse(List.of());
+  }
+
+  /** Item and step of a text that names a step of the rail, items, or something added. */
+  private List<String> named(String text, Set<Species> likely) {
+    var step = FileWord.find(Step.class, text).filter(Step::isRail);
+    var items = names.named(text, likely).stream().flatMap(MissingCodes::withStep).toList();
+    return step.isPresent()
+        ? List.of(CutTree.ROOT + ',' + step.get().id())
+        : items.isEmpty() ? GuessWords.meaning(text).stream().toList() : items;
+  }
+
+  /** Item and step of what a code may mean, though it has not just the words of it. */
+  private List<String> near(String code, Missing of) {
+    String text = of.name().isEmpty() ? code : of.name();
+    var added =
+        Stream.of(text.split(GuessWords.BETWEEN))
+            .flatMap(word -> GuessWords.meaning(word).stream())
+            .filter(meaning -> meaning.startsWith(","));
+    var items = names.nearest(text, likely(of)).stream().flatMap(MissingCodes::withStep);
+    return Stream.of(of.name().isEmpty() ? onRail(of) : Stream.<String>of(), added, items)
+        .flatMap(meanings -> meanings)
+        .distinct()
+        .toList();
+  }
+
+  private Set<Species> likely(Missing of) {
+    var own =
+        of.byBody().keySet().stream()
+            .flatMap(body -> species(body).stream())
+            .collect(Collectors.toSet());
+    return own.isEmpty() ? species : own;
+  }
+
+  private Optional<Species> species(String body) {
+    return bodies.find(body).map(id -> shop.bodies().get(id).species());
   }
 
   /**
-   * A code without a name may be of the rail if each body has it once, as a carcase, or twice, as a
-   * side, and no such code is weighed more often.
+   * A code without a name may be of the rail if each body has it once, as a carcase, or it is of
+   * sides, and no such code is weighed more often.
    */
-  private List<String> onRail(Missing of) {
+  private Stream<String> onRail(Missing of) {
     boolean often =
         missing.values().stream()
             .filter(other -> other.name().isEmpty())
-            .flatMap(other -> perBody(other).stream())
-            .anyMatch(rows -> rows > TWICE);
-    var counts = Set.copyOf(perBody(of));
-    return often || counts.size() > 1
-        ? List.of()
-        : onRail(counts.contains((long) TWICE) ? CutTree.SIDE : CutTree.ROOT).toList();
+            .flatMap(other -> other.byBody().values().stream())
+            .anyMatch(rows -> rows.size() > 2);
+    boolean once = of.byBody().values().stream().allMatch(rows -> rows.size() == 1);
+    return often
+        ? Stream.of()
+        : isOfSides(of) ? onRail(CutTree.SIDE) : once ? onRail(CutTree.ROOT) : Stream.of();
   }
 
-  private static Collection<Long> perBody(Missing of) {
-    return of.bodies().stream()
-        .collect(Collectors.groupingBy(body -> body, Collectors.counting()))
-        .values();
+  /** Whether most bodies of a species have two rows of the code as their two sides have. */
+  private boolean isOfSides(Missing of) {
+    return Groups.inOrder(of.byBody().entrySet().stream(), body -> species(body.getKey()))
+        .values()
+        .stream()
+        .anyMatch(
+            ofSpecies ->
+                ofSpecies.stream().filter(body -> areSides(body.getValue())).count() * 2
+                    > ofSpecies.size());
+  }
+
+  /** Whether rows are two, within an hour, and neither weighs a quarter more than the other. */
+  private static boolean areSides(List<ReadRow> rows) {
+    var times = rows.stream().flatMap(row -> row.time().stream()).sorted().toList();
+    var weights = rows.stream().flatMap(row -> AsRead.weight(row).stream()).sorted().toList();
+    return rows.size() == 2
+        && times.size() == 2
+        && weights.size() == 2
+        && times.get(0).plusHours(1).isAfter(times.get(1))
+        && weights.get(1).compareTo(weights.get(0).multiply(MOST_UNLIKE)) < 0;
+  }
+
+  /** A weight of the whole carcase, before it the same of a side. */
+  private static Stream<String> orSide(String meaning) {
+    return meaning.startsWith(CutTree.ROOT + ',')
+        ? Stream.of(CutTree.SIDE + meaning.substring(CutTree.ROOT.length()), meaning)
+        : Stream.of(meaning);
   }
 
   private static Stream<String> onRail(String item) {
     return Stream.of(Step.HOT, Step.COLD).map(step -> item + ',' + step.id());
-  }
-
-  /** Item and step of a text that names a step of the rail, or an item. */
-  private List<String> meanings(String text, Set<Species> likely) {
-    return FileWord.find(Step.class, text)
-        .filter(Step::isRail)
-        .map(step -> List.of(CutTree.ROOT + ',' + step.id()))
-        .or(() -> names.item(text, likely).map(item -> withStep(item).toList()))
-        .or(() -> GuessWords.meaning(text).map(List::of))
-        .orElse(List.of());
   }
 
   private static Stream<String> withStep(Item item) {

@@ -1,0 +1,174 @@
+package gambrel.files.folder;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import gambrel.trade.cuts.CutTree;
+import gambrel.trade.cuts.Item;
+import gambrel.trade.cuts.Region;
+import gambrel.trade.cuts.Species;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/** Which items a text names, and which it may mean. */
+class ItemNamesTest {
+  private static final String LETTERS = "abcdefghijklmnopqrstuvwxyz";
+
+  private static final Set<String> TWINS =
+      Set.of("bone as tbone", "t-bone as -bone", "hide as side", "side as hide");
+
+  private static final Map<Region, Set<String>> TWINS_OF_REGION =
+      Map.of(
+          Region.AU,
+          Set.of("bangers as hangers"),
+          Region.UK,
+          Set.of(),
+          Region.US,
+          Set.of(
+              "bangers as hangers",
+              "fat as flat",
+              "filet as fillet",
+              "ground as round",
+              "ground beef as round beef",
+              "hanger as banger",
+              "round as ground",
+              "sirloin tip as sirloin top",
+              "sirloin tip roast as sirloin top roast",
+              "sirloin tip steak as sirloin top steak",
+              "top sirloin as tip sirloin",
+              "top sirloin roast as tip sirloin roast",
+              "top sirloin steak as tip sirloin steak"));
+
+  private static ItemNames names(Region region) {
+    return new ItemNames(BuiltInTables.cuts(region), region);
+  }
+
+  private static List<String> ids(List<Item> items) {
+    return items.stream().map(Item::id).distinct().toList();
+  }
+
+  /** What a text may become by one slip of the keys: a letter more, less, other or exchanged. */
+  private static Set<String> slips(String text) {
+    var slips = new LinkedHashSet<String>();
+    for (int at = 0; at <= text.length(); at++) {
+      String before = text.substring(0, at);
+      String after = text.substring(at);
+      for (char letter : LETTERS.toCharArray()) {
+        slips.add(before + letter + after);
+        if (!after.isEmpty()) {
+          slips.add(before + letter + after.substring(1));
+        }
+      }
+      if (!after.isEmpty()) {
+        slips.add(before + after.substring(1));
+      }
+      if (after.length() > 1) {
+        slips.add(before + after.charAt(1) + after.charAt(0) + after.substring(2));
+      }
+    }
+    slips.remove(text);
+    return slips;
+  }
+
+  /** The names of an item, in lower case. */
+  private static Stream<String> names(CutTree tree, Item item, Region region) {
+    var also = BuiltInTables.also(tree.species(), region).getOrDefault(item.id(), List.of());
+    return Stream.concat(Stream.of(item.id(), item.name()), also.stream())
+        .map(name -> name.toLowerCase(Locale.ROOT));
+  }
+
+  /** But for the twins: a slip that is another item's whole name cannot be told from it. */
+  @ParameterizedTest
+  @EnumSource
+  void aNameWithOneSlipNamesNoOtherItem(Region region) {
+    var names = names(region);
+    var wrong = new TreeSet<String>();
+    for (var tree : BuiltInTables.cuts(region).all()) {
+      for (var item : tree.items()) {
+        for (String name : names(tree, item, region).distinct().toList()) {
+          for (String slip : slips(name)) {
+            var found = ids(names.named(slip, Set.of(tree.species())));
+            if (found.size() == 1 && !found.contains(item.id())) {
+              wrong.add(name + " as " + slip);
+            }
+          }
+        }
+      }
+    }
+    var twins = new TreeSet<>(TWINS_OF_REGION.get(region));
+    twins.addAll(TWINS);
+    assertEquals(twins, wrong);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "PORK, Rusk mix",
+    "LAMB, Ham",
+    "BEEF, Chump",
+    "BEEF, Skin",
+    "PORK, Shin",
+    "PORK, Rid",
+    "LAMB, Lion",
+    "BEEF, Rump stake",
+    "BEEF, Topsde",
+    "LAMB, Shldr",
+  })
+  void aNearOrShortWordNamesNothing(Species species, String text) {
+    assertEquals(List.of(), names(Region.UK).named(text, Set.of(species)));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "BEEF, RUMP STEAKS, rump-steak",
+    "BEEF, steak rump, rump-steak",
+    "BEEF, Diced Beef, stewing-dice",
+    "LAMB, Leg (boneless), leg-boneless",
+    "BEEF, Short loin bone-in, short-loin",
+    "BEEF, Lamb neck, neck",
+  })
+  void theWordsOfANameInAnyOrderNameItsItem(Species species, String text, String id) {
+    assertEquals(List.of(id), ids(names(Region.UK).named(text, Set.of(species))));
+  }
+
+  @Test
+  void ofTwoSpeciesBothItemsWithOneNameAreNamed() {
+    assertEquals(
+        List.of("hide", "rind"),
+        ids(names(Region.UK).named("Skin", Set.of(Species.LAMB, Species.PORK))));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "LAMB, BRST RLD, breast-rolled",
+    "LAMB, SHLDR B/LESS RLD, shoulder-boneless",
+    "LAMB, LN CHPS, loin-chop",
+    "LAMB, KID, kidney",
+    "LAMB, LIV, liver",
+    "LAMB, HRT, heart",
+    "PORK, SAUS, sausages",
+    "PORK, BLY SLCS, belly-slices",
+    "PORK, LEG JT, leg-roast",
+    "BEEF, RUMP STK, rump-steak",
+    "BEEF, RUMP STK B/IN, rump-steak-bone-in",
+    "BEEF, TOPSDE JT, topside-roast",
+    "BEEF, SLVRSDE RST, silverside-roast",
+    "BEEF, FLLT STK, tenderloin-steak",
+    "BEEF, MNC, mince",
+    "BEEF, BRSKT, brisket",
+    "BEEF, OXTL, tail",
+  })
+  void aNameWithShortWordsIsNearItsItem(Species species, String text, String id) {
+    var near = ids(names(Region.UK).nearest(text, Set.of(species)));
+    assertTrue(near.contains(id), near::toString);
+  }
+}
