@@ -2,6 +2,7 @@ package gambrel.files.guess;
 
 import gambrel.files.guess.GuessTable.Column;
 import gambrel.files.layout.Layout;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -9,6 +10,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -29,6 +31,7 @@ record ProposedStatus(LayoutDraft draft) {
     var counts = new TreeMap<String, Integer>();
     column.values().forEach(word -> counts.merge(word, 1, Integer::sum));
     var beginnings = new TreeSet<String>();
+    var unknown = new ArrayList<String>();
     for (var count : counts.entrySet()) {
       String word = count.getKey();
       var ofTicket = ofTicket(word);
@@ -39,9 +42,10 @@ record ProposedStatus(LayoutDraft draft) {
       } else if (isOwn(word)) {
         cancelsOther(word).ifPresent(row -> draft.ask(ofItsOwn(word, row), WHICH, row));
       } else {
-        propose(column, word, count.getValue());
+        propose(column, word, count.getValue(), unknown);
       }
     }
+    ask(column, unknown);
     for (String beginning : beginnings) {
       draft.setting(
           "\"%s\" and a number cancels the ticket of that number.".formatted(beginning.strip()),
@@ -61,7 +65,7 @@ record ProposedStatus(LayoutDraft draft) {
             .formatted(status),
         List.of(
             List.of("value.status." + LayoutDraft.escaped(beginning) + "*=void:*"),
-            List.of("value.status." + LayoutDraft.escaped(status) + "=ok")),
+            List.of(key(status) + "ok")),
         draft.cells("status").indexOf(status));
   }
 
@@ -70,8 +74,9 @@ record ProposedStatus(LayoutDraft draft) {
     return word.equalsIgnoreCase("ok") || word.toLowerCase(Locale.ROOT).matches("void(:.+)?");
   }
 
-  private void propose(Column column, String word, int count) {
-    String key = "value.status." + LayoutDraft.escaped(word) + '=';
+  /** Proposes what a word means, or adds it to those of which nobody knows. */
+  private void propose(Column column, String word, int count, List<String> unknown) {
+    String key = key(word);
     var meaning = GuessWords.status(word, column.header());
     if (meaning.isEmpty() && count * 2 > column.cells().size()) {
       draft.setting(taken(word, "ok", "it stands in most rows"), key + "ok");
@@ -92,18 +97,55 @@ record ProposedStatus(LayoutDraft draft) {
     } else if (meaning.isPresent()) {
       draft.setting(taken(word, meaning.get(), "common practice"), key + meaning.get());
     } else {
-      boolean named = GuessWords.score("status", column.header()) > 0;
+      unknown.add(word);
+    }
+  }
+
+  /** Asks what words mean; once for two that stand in as many rows of each body and code. */
+  private void ask(Column column, List<String> unknown) {
+    while (!unknown.isEmpty()) {
+      String first = unknown.remove(0);
+      var words = new ArrayList<>(List.of(first));
+      unknown.stream().filter(other -> arePair(first, other)).findFirst().ifPresent(words::add);
+      unknown.removeAll(words);
+      boolean named = GuessWords.score("status", column.header()) > 0 && words.size() == 1;
       draft.ask(
-          "What does \"%s\" in %s mean (%d of %d rows): ok, such a weighing counts, or void, it does"
-                  .formatted(word, column.name(), count, column.cells().size())
-              + " not?"
+          "What %s %s in %s mean (%s of %d rows): ok, such a weighing counts, or void, it does not?"
+                  .formatted(
+                      words.size() == 1 ? "does" : "do",
+                      words.stream().map(w -> '"' + w + '"').collect(Collectors.joining(" and ")),
+                      column.name(),
+                      words.stream()
+                          .map(word -> "" + rowsWith(word).count())
+                          .collect(Collectors.joining(" and ")),
+                      column.cells().size())
               + (named
                   ? ""
                   : " If the column says something else, write column.status= without its name.")
               + " Until then such a row is set aside.",
-          List.of(List.of(key + "ok"), List.of(key + "void")),
-          column.cells().indexOf(word));
+          Stream.of("ok", "void")
+              .map(meaning -> words.stream().map(word -> key(word) + meaning).toList())
+              .toList(),
+          column.cells().indexOf(first));
     }
+  }
+
+  /** Whether two words come as a pair, as those of a left and a right side do. */
+  private boolean arePair(String one, String other) {
+    return draft.has("body")
+        && Stream.of(one, other).noneMatch(GuessWords::isDoubtful)
+        && bodiesAndCodes(one).equals(bodiesAndCodes(other));
+  }
+
+  private List<String> bodiesAndCodes(String word) {
+    return rowsWith(word)
+        .mapToObj(row -> draft.cell("body", row) + '\n' + draft.cell("code", row))
+        .sorted()
+        .toList();
+  }
+
+  private static String key(String word) {
+    return "value.status." + LayoutDraft.escaped(word) + '=';
   }
 
   private String ofItsOwn(String word, int row) {
@@ -194,7 +236,8 @@ record ProposedStatus(LayoutDraft draft) {
   /** The column that only cancelling rows fill, with the tickets of other rows. */
   private Optional<Column> reference() {
     var status = draft.cells("status");
-    return draft.unused().stream()
+    return Stream.concat(
+            Stream.of(Layout.VOIDS).filter(draft::has).map(draft::column), draft.unused().stream())
         .filter(column -> !column.values().isEmpty())
         .filter(
             column ->
