@@ -37,7 +37,7 @@ public class ReadingBench {
     quoted = plant.quotedExport();
     plainLines = lines(plain);
     quotedLines = lines(quoted);
-    layout = new Layouts.Choice(Layout.PLAIN, Optional.empty(), Map.of());
+    layout = Layouts.Choice.PLAIN;
   }
 
   private static List<TextLine> lines(byte[] bytes) throws IOException {

@@ -50,7 +50,11 @@ public record CountedLines(
   public static CountedLines read(InputStream in, TextForm form) throws IOException {
     var marked = BOMInputStream.builder().setInputStream(in).setByteOrderMarks(MARKS).get();
     var charset = marked.hasBOM() ? Charset.forName(marked.getBOMCharsetName()) : form.charset();
-    var all = TextLine.read(marked, charset);
+    return of(TextLine.read(marked, charset), form);
+  }
+
+  /** Those of all lines of a file. */
+  public static CountedLines of(List<TextLine> all, TextForm form) {
     var rest = all.stream().dropWhile(line -> line.number() <= form.skip()).toList();
     var emptied =
         all.stream()

@@ -152,6 +152,11 @@ public final class SettingsFile {
     return values.containsKey(asWritten(key));
   }
 
+  /** Its lines as they stand. */
+  public List<String> lines() {
+    return lines.stream().map(TextLine::text).toList();
+  }
+
   /** All values by key, also those that nothing reads. */
   public Map<String, String> values() {
     return Map.copyOf(values);

@@ -116,14 +116,15 @@ public final class ExportAssistant {
     asked.clear();
     try {
       var some = some(paths);
-      var sample = ExportSample.of(folder, some);
+      var choice = layouts.of(paths.get(0));
+      var charset = choice.saved().map(layout -> layout.text().charset());
+      var sample = ExportSample.of(folder, some, charset);
       if (sample.files().isEmpty()) {
         return;
       }
-      var choice = layouts.of(paths.get(0));
       var read = AsRead.of(folder, some, choice, shop, asOf);
       var named = name.isEmpty() ? folderFor() : name;
-      var draft = LayoutProposal.of(sample, shop, today, named);
+      var draft = LayoutProposal.of(sample, shop, today, named, choice);
       boolean saved = !choice.settings().isEmpty() || choice.fault().isPresent();
       boolean doubtful = draft.table().header() && !draft.questions().isEmpty();
       if (!saved && (!read.isRight() || doubtful)) {
@@ -136,7 +137,8 @@ public final class ExportAssistant {
       String by = place.isEmpty() ? "read without a layout" : "read by " + place;
       String files = paths.size() == 1 ? "1 file" : paths.size() + " files";
       String how = read.isWrong() ? "not read right yet" : by;
-      lines.add(head, "exports/%s: %s, %s.%s".formatted(name, files, how, answers(draft)));
+      String answers = answers(place.isEmpty() ? draft.path() : place);
+      lines.add(head, "exports/%s: %s, %s.%s".formatted(name, files, how, answers));
       lines.addAll(head + 1, asked.stream().flatMap(List::stream).toList());
     } catch (IOException e) {
       // The notices say which file cannot be opened.
@@ -144,26 +146,18 @@ public final class ExportAssistant {
     say("");
   }
 
-  private String answers(LayoutDraft draft) {
+  private String answers(String path) {
     return asked.isEmpty()
         ? ""
         : " Questions to be answered: %d. Put the lines of the right answers at the end of %s."
-            .formatted(asked.size(), draft.path());
+            .formatted(asked.size(), path);
   }
 
-  /**
-   * Whether a layout has every line of one of the answers to a question, or reads something else
-   * from the column that it takes for a status.
-   */
+  /** Whether a layout has every line of one of the answers to a question. */
   private static boolean isAnswered(Question question, Layouts.Choice choice, LayoutDraft draft) {
     var read = choice.layout().positions(draft.table().top());
-    boolean isOther =
-        question.isOfStatus()
-            && !read.containsKey("status")
-            && read.containsValue(draft.column("status").number() - 1);
-    return isOther
-        || question.options().stream()
-            .anyMatch(option -> option.stream().allMatch(line -> has(choice, read.keySet(), line)));
+    return question.options().stream()
+        .anyMatch(option -> option.stream().allMatch(line -> has(choice, read.keySet(), line)));
   }
 
   /**
@@ -313,14 +307,20 @@ public final class ExportAssistant {
       throws IOException {
     read.fault().filter(fault -> saved).ifPresent(fault -> say("  " + fault));
     boolean readable = read.fault().isEmpty();
-    for (var question : Groups.both(draft.questions(), draft.ofSaved())) {
-      boolean doubtful =
-          question.isSilent()
-              || draft.row(question).flatMap(read::row).flatMap(AsRead::problem).isPresent();
-      if (saved && !isAnswered(question, choice, draft) && (doubtful || !readable)) {
-        ask(question, draft);
-      }
-    }
+    var open =
+        draft.questions().stream()
+            .filter(question -> saved && !isAnswered(question, choice, draft))
+            .filter(
+                question ->
+                    !readable
+                        || question.isSilent()
+                        || draft
+                            .row(question)
+                            .flatMap(read::row)
+                            .flatMap(AsRead::problem)
+                            .isPresent())
+            .toList();
+    ask(open, draft);
     if (readable) {
       columns(read, draft, false);
       rows(read, draft.sample());
@@ -333,9 +333,7 @@ public final class ExportAssistant {
       say("  No comma, semicolon, tab, | or blanks divide its lines into columns.");
       return;
     }
-    for (var question : draft.questions()) {
-      ask(question, draft);
-    }
+    ask(draft.questions(), draft);
     var read = read(draft, draft.lines());
     draft.found().forEach(sentence -> say("  " + sentence));
     columns(read, draft, true);
@@ -343,7 +341,7 @@ public final class ExportAssistant {
       rows(read, draft.sample());
     }
     if (!draft.isWithheld("code")) {
-      codes.add(answered(draft, null, List.of()), draft.table());
+      codes.add(read(draft, answered(draft, draft.questions(), List.of())), draft.table());
     }
     if (unplaced) {
       say(
@@ -361,26 +359,34 @@ public final class ExportAssistant {
     return AsRead.of(folder, draft.sample().paths(), choice, shop, asOf);
   }
 
-  /** The exports as an answer to a question would have them read, with the first ones to others. */
-  private AsRead answered(LayoutDraft draft, Question question, List<String> answer)
-      throws IOException {
-    var all = new ArrayList<>(draft.lines());
-    for (var other : draft.questions()) {
-      all.addAll(other == question ? List.of() : other.options().get(0));
-    }
-    all.addAll(answer);
-    return read(draft, all);
+  /** The lines of a layout with an answer, and behind it the first answers to other questions. */
+  private static List<String> answered(
+      LayoutDraft draft, List<Question> others, List<String> answer) {
+    return Stream.of(
+            draft.lines().stream(),
+            answer.stream(),
+            others.stream().flatMap(other -> other.options().get(0).stream()))
+        .flatMap(lines -> lines)
+        .toList();
   }
 
-  /** Asks a question, with a row and how it would be read by each answer. */
-  private void ask(Question question, LayoutDraft draft) throws IOException {
+  /** Asks questions, each with a row and how it would be read by each answer. */
+  private void ask(List<Question> questions, LayoutDraft draft) throws IOException {
+    for (var question : questions) {
+      var others = questions.stream().filter(other -> other != question).toList();
+      ask(question, others, draft);
+    }
+  }
+
+  private void ask(Question question, List<Question> others, LayoutDraft draft)
+      throws IOException {
     var row = draft.row(question);
     var told = new ArrayList<String>();
     told.add("  %d. To be answered: %s".formatted(asked.size() + 1, question.asks()));
     row.ifPresent(of -> told.add("    " + cut(of.csv().raw())));
     var reads = new ArrayList<AsRead>();
     for (var option : question.options()) {
-      reads.add(answered(draft, question, option));
+      reads.add(read(draft, answered(draft, others, option)));
     }
     var agree = reads.stream().filter(read -> agrees(read, draft)).toList();
     for (int i = 0; i < reads.size(); i++) {

@@ -17,6 +17,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /**
  * The beginnings of the exports in one folder.
@@ -46,8 +47,13 @@ record ExportSample(Charset charset, List<SampleFile> files) {
   /** The beginning of one export; {@code path} is relative to the shop folder. */
   record SampleFile(String path, List<TextLine> lines) {}
 
-  /** Reads the beginnings of exports. */
-  static ExportSample of(Path folder, List<String> paths) throws IOException {
+  /**
+   * Reads the beginnings of exports.
+   *
+   * @param known their character set, if a layout says it
+   */
+  static ExportSample of(Path folder, List<String> paths, Optional<Charset> known)
+      throws IOException {
     var contents = new ArrayList<byte[]>();
     for (String path : paths) {
       try (var in = Files.newInputStream(folder.resolve(path))) {
@@ -55,9 +61,8 @@ record ExportSample(Charset charset, List<SampleFile> files) {
       }
     }
     var charset =
-        contents.stream()
-            .map(ExportSample::charset)
-            .filter(found -> !found.equals(StandardCharsets.UTF_8))
+        Stream.concat(known.stream(), contents.stream().map(ExportSample::charset))
+            .filter(found -> known.isPresent() || !found.equals(StandardCharsets.UTF_8))
             .findFirst()
             .orElse(StandardCharsets.UTF_8);
     var files = new ArrayList<SampleFile>();

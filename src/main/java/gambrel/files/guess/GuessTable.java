@@ -2,6 +2,9 @@ package gambrel.files.guess;
 
 import gambrel.files.csv.CsvRow;
 import gambrel.files.csv.Header;
+import gambrel.files.csv.TextForm;
+import gambrel.files.csv.TextLine;
+import gambrel.files.export.CountedLines;
 import gambrel.files.guess.ExportSample.SampleFile;
 import gambrel.files.layout.Layout;
 import java.util.ArrayList;
@@ -88,17 +91,32 @@ record GuessTable(
   /** A row and its file. */
   record Row(String file, CsvRow csv) {}
 
-  /** The table of some files; without columns if there is none. */
-  static GuessTable of(List<SampleFile> files) {
-    var form = TableForm.of(files.get(0));
+  /**
+   * The table of some files; without columns if there is none.
+   *
+   * @param known the form of the files by a layout, if one is saved
+   */
+  static GuessTable of(List<SampleFile> exports, Optional<TextForm> known) {
+    var files =
+        exports.stream()
+            .map(file -> known.map(form -> counted(file, form)).orElse(file))
+            .filter(file -> !file.lines().stream().allMatch(TextLine::isBlank))
+            .toList();
+    var form =
+        files.isEmpty()
+            ? new TableForm(',', TextForm.DOUBLE_QUOTE, 0, 0)
+            : TableForm.of(files.get(0), known);
     if (form.width() == 0) {
       return new GuessTable(
           form, 0, false, false, List.of(), List.of(), List.of(), "", List.of(), List.of());
     }
     var first = form.rows(files.get(0));
-    int at = top(first, form.width());
+    int at = known.isPresent() ? 0 : top(first, form.width());
     var top = first.get(at);
-    boolean header = top.cells().stream().noneMatch(TableForm::isFigure);
+    boolean header =
+        known
+            .map(TextForm::header)
+            .orElseGet(() -> top.cells().stream().noneMatch(TableForm::isFigure));
     if (!header) {
       var below = first.stream().skip(at).map(row -> new Row("", row)).toList();
       var like = new TableRows(below, form.width());
@@ -148,11 +166,15 @@ record GuessTable(
                         rows.stream().map(row -> row.csv().cell(i)).toList(),
                         ""))
             .toList(),
-        new LinesAbove(files, rows).heads(header ? top.raw() : ""),
+        new LinesAbove(exports, rows).heads(header ? top.raw() : ""),
         rows,
         ignored.values().stream().distinct().sorted().collect(Collectors.joining("|")),
         ignored.keySet().stream().map(CsvRow::raw).toList(),
         unlike);
+  }
+
+  private static SampleFile counted(SampleFile file, TextForm form) {
+    return new SampleFile(file.path(), CountedLines.of(file.lines(), form).lines());
   }
 
   /** Its columns as the header of a file. */

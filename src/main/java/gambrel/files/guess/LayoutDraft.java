@@ -16,10 +16,9 @@ import java.util.Set;
  * @param sample the exports
  * @param table the exports as a table
  * @param fields the choices of columns by field
- * @param lines its lines; none if the text has no columns
+ * @param lines its lines, or those of a saved layout; none if the text has no columns
  * @param found what was found about the exports
  * @param questions what is open
- * @param ofSaved questions of which the lines have the answer, and a saved layout may not
  * @param withheld fields that stay out of the layout until a question is answered
  */
 record LayoutDraft(
@@ -30,7 +29,6 @@ record LayoutDraft(
     List<String> lines,
     List<String> found,
     List<Question> questions,
-    List<Question> ofSaved,
     Set<String> withheld) {
 
   /**
@@ -41,13 +39,6 @@ record LayoutDraft(
    * @param row the index of a row that it is about
    */
   record Question(String asks, List<List<String>> options, int row) {
-    /** Whether it is about a column of statuses. */
-    boolean isOfStatus() {
-      return options.stream()
-          .flatMap(List::stream)
-          .anyMatch(line -> line.startsWith("column.status=") || line.startsWith("value.status."));
-    }
-
     /** Whether rows can be read, and read wrong, without an answer. */
     boolean isSilent() {
       return options.stream()
@@ -63,7 +54,6 @@ record LayoutDraft(
         sample,
         table,
         new HashMap<>(fields),
-        new ArrayList<>(),
         new ArrayList<>(),
         new ArrayList<>(),
         new ArrayList<>(),

@@ -2,9 +2,9 @@ package gambrel.files.guess;
 
 import gambrel.files.csv.TextForm;
 import gambrel.files.guess.GuessTable.Column;
-import gambrel.files.guess.LayoutDraft.Question;
 import gambrel.files.layout.Layout;
 import gambrel.files.layout.LayoutTypes;
+import gambrel.files.layout.Layouts;
 import gambrel.trade.measure.WeightUnit;
 import gambrel.trade.rows.Field;
 import gambrel.trade.shop.CodeIndex;
@@ -41,6 +41,10 @@ final class LayoutProposal {
   private final ExportSample sample;
   private final Shop shop;
   private final String name;
+
+  /** Whether a layout is saved that can be used. */
+  private final boolean saved;
+
   private final GuessTable table;
   private final GuessNumbers numbers;
   private final GuessFields guesses;
@@ -50,24 +54,32 @@ final class LayoutProposal {
   private final ProposedWeights weights;
 
   /**
-   * The layout that is proposed for exports.
+   * The layout that is proposed for exports; or a saved one, with the questions about it.
    *
    * @param name the first folder of the exports
    * @param today the day of the run
+   * @param choice what is saved
    */
-  static LayoutDraft of(ExportSample sample, Shop shop, LocalDate today, String name) {
-    var proposal = new LayoutProposal(sample, shop, today, name);
+  static LayoutDraft of(
+      ExportSample sample, Shop shop, LocalDate today, String name, Layouts.Choice choice) {
+    var proposal = new LayoutProposal(sample, shop, today, name, choice.saved());
     if (!proposal.table.columns().isEmpty()) {
       proposal.write();
+    }
+    if (proposal.saved) {
+      proposal.draft.lines().clear();
+      proposal.draft.lines().addAll(choice.lines());
     }
     return proposal.draft;
   }
 
-  private LayoutProposal(ExportSample sample, Shop shop, LocalDate today, String name) {
+  private LayoutProposal(
+      ExportSample sample, Shop shop, LocalDate today, String name, Optional<Layout> layout) {
     this.sample = sample;
     this.shop = shop;
     this.name = name;
-    this.table = GuessTable.of(sample.files());
+    this.saved = layout.isPresent();
+    this.table = GuessTable.of(sample.files(), layout.map(Layout::text));
     this.numbers = new GuessNumbers(table);
     var formats = new GuessTimes(shop.settings().locale());
     this.guesses = new GuessFields(table, formats, numbers, shop, scale());
@@ -79,10 +91,13 @@ final class LayoutProposal {
       draft.fields().remove("scale");
     }
     leaveOwnersOut();
+    layout.ifPresent(this::takeSaved);
     if (!draft.has(Layout.BARCODE)) {
       takeLeft("code", "the one column of words left", guesses::isName);
     }
-    takeMarksForStatus();
+    if (!saved || !draft.has("status")) {
+      takeMarksForStatus();
+    }
     this.clock = new ProposedClock(draft, times);
     if (!draft.has("gross")) {
       takeLeft("net", "the one column left in steps of the scale", this::isInSteps);
@@ -94,6 +109,16 @@ final class LayoutProposal {
     var all = shop.scales().values();
     return Optional.ofNullable(shop.scales().get(name))
         .or(() -> all.stream().filter(only -> all.size() == 1).findFirst());
+  }
+
+  /** Takes each column as a saved layout reads it. */
+  private void takeSaved(Layout saved) {
+    var read = saved.positions(table.top());
+    draft
+        .fields()
+        .values()
+        .removeIf(choice -> read.containsValue(choice.column().number() - 1));
+    read.forEach((field, at) -> draft.choose(field, table.columns().get(at), "so it is saved"));
   }
 
   /**
@@ -381,15 +406,11 @@ final class LayoutProposal {
 
   /** Asks of a saved layout that reads no status whether it should. */
   private void askSavedForStatus(List<String> values) {
-    if (draft.has("status")) {
+    if (saved && draft.has("status")) {
       var lines = Stream.concat(Stream.of(draft.column("status").line("status")), values.stream());
-      draft
-          .ofSaved()
-          .add(
-              new Question(
-                  "Does " + draft.column("status").name() + " say which weighings count?",
-                  List.of(lines.toList(), List.of("column.status=")),
-                  0));
+      draft.ask(
+          "Does " + draft.column("status").name() + " say which weighings count?",
+          List.of(lines.toList(), List.of("column.status=")));
     }
   }
 

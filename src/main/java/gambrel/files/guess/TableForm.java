@@ -6,6 +6,7 @@ import gambrel.files.csv.TextForm;
 import gambrel.files.guess.ExportSample.SampleFile;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 
@@ -28,13 +29,17 @@ record TableForm(char delimiter, char quote, int least, int width) {
   private static final Pattern FIGURE = Pattern.compile("[+-]?\\d+|[+-]?\\d.*\\d.*|[](].*\\d.*");
   private static final Pattern RULE = Pattern.compile("[^\\p{L}\\d]+");
 
-  /** The form of a file. */
-  static TableForm of(SampleFile file) {
-    char quote = quote(file);
+  /**
+   * The form of a file.
+   *
+   * @param known the form by a layout, if one is saved
+   */
+  static TableForm of(SampleFile file, Optional<TextForm> known) {
+    char quote = known.map(TextForm::quote).orElseGet(() -> quote(file));
     var best = new TableForm(',', quote, 0, 0);
     long most = 0;
     boolean named = false;
-    for (char candidate : DELIMITERS) {
+    for (char candidate : known.map(TextForm::delimiters).orElse(DELIMITERS)) {
       if (named && candidate == TextForm.ANY_BLANKS) {
         break;
       }

@@ -93,8 +93,19 @@ public final class Layouts {
    * @param layout {@link Layout#PLAIN} if there is none or it has a fault
    * @param fault why it cannot be used; ends a sentence about a file
    * @param settings its values by key; none if there is no layout or it cannot be read
+   * @param lines its lines, likewise
    */
-  public record Choice(Layout layout, Optional<Phrase> fault, Map<String, String> settings) {}
+  public record Choice(
+      Layout layout, Optional<Phrase> fault, Map<String, String> settings, List<String> lines) {
+    /** The choice of a folder for which there is no layout. */
+    public static final Choice PLAIN =
+        new Choice(Layout.PLAIN, Optional.empty(), Map.of(), List.of());
+
+    /** The layout if one is saved that can be used. */
+    public Optional<Layout> saved() {
+      return Optional.of(layout).filter(of -> fault.isEmpty() && !settings.isEmpty());
+    }
+  }
 
   /**
    * The layout for a file.
@@ -104,7 +115,7 @@ public final class Layouts {
   public Choice of(String path) {
     var parts = path.split("/", 3);
     return parts.length < 3
-        ? new Choice(Layout.PLAIN, Optional.empty(), Map.of())
+        ? Choice.PLAIN
         : choices.computeIfAbsent(parts[1], this::choose);
   }
 
@@ -116,7 +127,8 @@ public final class Layouts {
                 new Choice(
                     Layout.PLAIN,
                     layout(folder).map(name -> Phrase.of("FAULT.NO_LAYOUT").with("layout", name)),
-                    Map.of()));
+                    Map.of(),
+                    List.of()));
   }
 
   private static String file(String name) {
@@ -129,7 +141,7 @@ public final class Layouts {
     } catch (UnreadableShop e) {
       var place = new Place(path, 0);
       notices.add(Notice.of(NoticeCode.SETTING_BAD, "UNREADABLE", place).with("fault", e.fault()));
-      return faulty(path, Map.of());
+      return faulty(path, Map.of(), List.of());
     }
   }
 
@@ -150,13 +162,13 @@ public final class Layouts {
   private Choice choice(SettingsFile file, String path, String folder) {
     String scale = shop.scales().containsKey(folder) ? folder : "";
     return LayoutReader.read(file, new Place(path, 0), shop.settings().locale(), scale, thisYear())
-        .map(layout -> new Choice(layout, Optional.empty(), file.values()))
-        .orElseGet(() -> faulty(path, file.values()));
+        .map(layout -> new Choice(layout, Optional.empty(), file.values(), file.lines()))
+        .orElseGet(() -> faulty(path, file.values(), file.lines()));
   }
 
-  private static Choice faulty(String path, Map<String, String> settings) {
+  private static Choice faulty(String path, Map<String, String> settings, List<String> lines) {
     var fault = Phrase.of("FAULT.LAYOUT").with("layout", path);
-    return new Choice(Layout.PLAIN, Optional.of(fault), settings);
+    return new Choice(Layout.PLAIN, Optional.of(fault), settings, lines);
   }
 
   private int thisYear() {

@@ -799,7 +799,10 @@ class ExportAssistantTest {
     files.with("layouts/S2.properties", "column.ticket=No\ncolumn.time=When\ncolumn.net=W\n");
     files.with("exports/S2/a.csv", "No,When,Body,Code,W\n1,2026-07-28 09:00,B17,ROAST,2550\n");
     var said = said();
-    assertSays(said, "  1. To be answered: Which column is the weight?");
+    assertSays(
+        said,
+        "  1. To be answered: Are the whole numbers of \"W\" grams, or kg, or are the last digits"
+            + " decimals without a point?");
     assertTrue(said.containsAll(List.of("    unit=g", "    unit=kg", "    column.net=W")));
   }
 
@@ -971,6 +974,117 @@ class ExportAssistantTest {
                 + "2,2026-07-28 09:01,B17,999,Odds,2.5\n");
     assertSays(said, "    301,rump,pack,Rump");
     assertSays(said, "    999,ITEM,STEP,Odds");
+  }
+
+  /** The rows of codes that are not sure. */
+  private static List<String> open(List<String> said) {
+    return said.stream()
+        .dropWhile(line -> !line.startsWith("Of each of these codes put one row there"))
+        .skip(1)
+        .map(String::strip)
+        .toList();
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"Rusk kg", "Skim", "Topsde", "Rump stk", "Kidny fat"})
+  void aNameThatIsNearlyAnItemsIsNeverReadyToPaste(String name) {
+    var said = said("No,When,Body,Code,Name,Net\n1,2026-07-28 9:00,B17,301," + name + ",2.5\n");
+    assertTrue(said.stream().noneMatch(line -> line.contains("Look at these rows")), said::toString);
+    assertTrue(open(said).stream().allMatch(line -> line.startsWith("301,")), said::toString);
+    assertFalse(open(said).isEmpty(), said::toString);
+  }
+
+  @Test
+  void anIngredientOfTheShopsOwnIsFoundAndAnyOtherIsSomethingAdded() {
+    files.with("cuts.csv", "species,item,parent,name,kind\nbeef,rusk,carcase,Rusk,added\n");
+    var said =
+        said(
+            "No,When,Body,Code,Name,Net\n1,2026-07-28 9:00,B17,301,RUSK,2.5\n"
+                + "2,2026-07-28 9:01,B17,302,Salt,2.5\n3,2026-07-28 9:02,B17,303,Salt mix,2.5\n");
+    assertSays(said, "    301,rusk,added,RUSK");
+    assertSays(said, "    302,,added,Salt");
+    assertTrue(open(said).contains("303,,added,Salt mix"), said::toString);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    // Two sides of each, within minutes.
+    "9:02, 151.5, 2026-07-28, true",
+    // A hot and a cold weight, and a weight with that of a quarter.
+    "9:02, 149.0, 2026-07-29, false",
+    "9:02, 71.5, 2026-07-28, false",
+  })
+  void aRailCodeThatMostBodiesHaveTwiceMayBeOfSides(
+      String clock, String second, String day, boolean sides) {
+    var said =
+        said(
+            "No,When,Body,Code,Net\n1,2026-07-28 9:00,B17,HOT,152.5\n2,%s %s,B17,HOT,%s\n"
+                    .formatted(day, clock, second)
+                + "3,2026-07-28 9:05,A12,HOT,150.5\n4,%s %s,A12,HOT,%s\n"
+                    .formatted(day, clock, second));
+    var both = List.of("HOT,side,hot,", "HOT,carcase,hot,");
+    assertEquals(sides, open(said).equals(both), () -> String.join("\n", said));
+    assertTrue(said.contains("    HOT,carcase,hot,"), () -> String.join("\n", said));
+  }
+
+  @Test
+  void questionsAboutASavedLayoutAreAskedOfWhatItReads() {
+    files.with(
+        "layouts/S1.properties",
+        """
+        skip=2
+        column.ticket=No
+        column.time=When
+        column.body=Body
+        column.code=Code
+        column.net=Drained
+        column.status=State
+        """);
+    var said =
+        said(
+            """
+            No,When,Body,Code,Net
+            0,2026-07-28 08:00,B17,ROAST,9.5
+            No,When,Body,Code,Net,Drained,State
+            1,2026-07-28 09:00,B17,ROAST,2.5,2.4,G
+            2,2026-07-28 09:01,B17,BONE,2.6,2.3,G
+            3,2026-07-28 09:02,B17,ROAST,2.7,2.2,Q
+            4,2026-07-28 09:03,B17,ROAST,2.8,2.1,G
+            """);
+    assertTrue(
+        said.stream().anyMatch(line -> line.contains("net \"Drained\", status \"State\"")),
+        () -> String.join("\n", said));
+    assertSays(said, "    value.status.Q=void");
+    assertTrue(
+        said.stream().anyMatch(l -> l.startsWith("      =") && l.endsWith("net 2.2 kg, status void")),
+        () -> String.join("\n", said));
+  }
+
+  @Test
+  void marksThatComeAsAPairAreAskedAboutOnce() {
+    var rows = new StringBuilder("No,When,Body,Code,Net,Flag\n");
+    for (int i = 0; i < 8; i++) {
+      rows.append(
+          "%d,2026-07-27 9:0%d,%s,%s,2.%d,%s\n"
+              .formatted(
+                  i,
+                  i,
+                  i % 4 < 2 ? "B17" : "A12",
+                  i < 4 ? "ROAST" : "BONE",
+                  i,
+                  i < 4 ? List.of("LI", "RE").get(i % 2) : ""));
+    }
+    var said = said(rows.toString());
+    assertEquals(
+        1,
+        said.stream().filter(line -> line.contains("To be answered")).count(),
+        () -> String.join("\n", said));
+    assertTrue(
+        said.stream()
+            .anyMatch(l -> l.contains("What do \"LI\" and \"RE\" in \"Flag\" mean (2 and 2 of 8")),
+        () -> String.join("\n", said));
+    int first = said.indexOf("    value.status.LI=ok");
+    assertEquals("    value.status.RE=ok", said.get(first + 1));
   }
 
   @Test
