@@ -37,9 +37,6 @@ public final class ItemNames {
   /** How well a word fits another one that differs by a slip of the keys. */
   private static final double SLIP = 0.9;
 
-  /** How well a word fits another one that it is short for, such as {@code shldr}. */
-  private static final double SHORT = 0.7;
-
   /** A word is short for one of at most so many times its letters. */
   private static final int MOST_OF_SHORT = 3;
 
@@ -49,8 +46,15 @@ public final class ItemNames {
   /** The names of each species; read when they are needed first. */
   private final Map<Species, List<Name>> names = new EnumMap<>(Species.class);
 
-  /** What an item is called, as it is compared, and the words of it. */
-  private record Name(Item item, Species species, String plain, Set<String> words) {}
+  /**
+   * What an item is called.
+   *
+   * @param isOwn whether it says of the bone just what the tables say
+   * @param plain the name as it is compared
+   * @param words its words
+   */
+  private record Name(
+      Item item, Species species, boolean isOwn, String plain, Set<String> words) {}
 
   /** An item with how well a text fits it, and whether it is of a likely species. */
   private record Fit(Item item, boolean isLikely, double score) {}
@@ -92,6 +96,7 @@ public final class ItemNames {
     var known = names(Set.of()).flatMap(name -> name.words.stream()).collect(Collectors.toSet());
     var ids = new HashSet<String>();
     return names(species(text))
+        .filter(Name::isOwn)
         .map(
             name ->
                 new Fit(
@@ -133,25 +138,26 @@ public final class ItemNames {
                               also.getOrDefault(item.id(), List.of()).stream())
                           .flatMap(some -> some)
                           .filter(name -> !name.isBlank())
-                          .flatMap(name -> withBone(name, tree, item))
-                          .map(name -> name(item, species, name)))
+                          .flatMap(name -> names(name, tree, item)))
               .toList();
         });
   }
 
-  private static Name name(Item item, Species species, String name) {
-    return new Name(item, species, NameComparison.plain(name), words(name));
-  }
-
   /** A name, alone and with what may be added to it: that the cut is on the bone, or is not. */
-  private static Stream<String> withBone(String name, CutTree tree, Item item) {
+  private static Stream<Name> names(String name, CutTree tree, Item item) {
     boolean says = name.toLowerCase(Locale.ROOT).contains("bone");
     var bone = tree.facts(item.id()).bone().filter(is -> !says);
     return Stream.concat(
-        Stream.of(name),
-        bone.stream()
-            .flatMap(is -> is ? Stream.of(" bone in", " bone on") : Stream.of(" boneless"))
-            .map(added -> name + added));
+            Stream.of(""),
+            bone.stream().flatMap(is -> is ? Stream.of(" bone in", " bone on") : Stream.of(" boneless")))
+        .map(
+            added ->
+                new Name(
+                    item,
+                    tree.species(),
+                    added.isEmpty(),
+                    NameComparison.plain(name + added),
+                    words(name + added)));
   }
 
   /** How well words fit those of a name: twice the words that both have, of all words of both. */
@@ -161,19 +167,27 @@ public final class ItemNames {
     return 2 * same / Math.max(1, words.size() + own.size());
   }
 
-  /** How well a word fits others. One that is known is neither mistyped nor short for another. */
+  /**
+   * How well a word fits others. One that is known is neither mistyped nor short for another; a short
+   * one fits the better the more of the letters it has.
+   */
   private static double alike(String word, boolean isKnown, Set<String> others) {
     if (isKnown) {
       return others.contains(word) ? 1 : 0;
     }
-    boolean isSlip = NameComparison.nearest(word, others).isPresent();
-    return isSlip ? SLIP : others.stream().anyMatch(other -> isShort(word, other)) ? SHORT : 0;
+    return NameComparison.nearest(word, others).isPresent()
+        ? SLIP
+        : others.stream()
+            .filter(other -> isShort(word, other))
+            .mapToDouble(other -> SLIP * word.length() / (other.length() + 1))
+            .max()
+            .orElse(0);
   }
 
   /** Whether a word begins as another one and has not too few of its letters, in their order. */
   private static boolean isShort(String word, String other) {
     int found = 0;
-    for (char letter : other.toCharArray()) {
+    for (char letter : (other + 's').toCharArray()) {
       found += found < word.length() && word.charAt(found) == letter ? 1 : 0;
     }
     return found == word.length()

@@ -28,6 +28,12 @@ final class MissingCodes {
   /** The two sides of a body differ by less than this factor. */
   private static final BigDecimal MOST_UNLIKE = new BigDecimal("1.25");
 
+  /** Something put into a batch that is no item. */
+  private static final String ADDED = "," + Step.ADDED.id();
+
+  /** A text with a word that is long enough to say something. */
+  private static final String WORD = ".*\\p{L}{3}.*";
+
   private final Shop shop;
   private final CodeIndex known;
   private final IdIndex bodies;
@@ -40,6 +46,13 @@ final class MissingCodes {
   private record Missing(String name, List<ReadRow> rows) {
     Map<String, List<ReadRow>> byBody() {
       return Groups.inOrder(rows.stream(), row -> row.row().get(Field.BODY));
+    }
+
+    /** Whether every row names a batch and no body. */
+    boolean isOfBatches() {
+      return rows.stream()
+          .map(ReadRow::row)
+          .allMatch(row -> row.get(Field.BODY).isEmpty() && !row.get(Field.BATCH).isEmpty());
     }
   }
 
@@ -127,12 +140,14 @@ final class MissingCodes {
   /** Item and step of what a code may mean, though it has not just the words of it. */
   private List<String> near(String code, Missing of) {
     String text = of.name().isEmpty() ? code : of.name();
+    var items = names.nearest(text, likely(of)).stream().flatMap(MissingCodes::withStep).toList();
     var added =
         Stream.of(text.split(GuessWords.BETWEEN))
             .flatMap(word -> GuessWords.meaning(word).stream())
-            .filter(meaning -> meaning.startsWith(","));
-    var items = names.nearest(text, likely(of)).stream().flatMap(MissingCodes::withStep);
-    return Stream.of(of.name().isEmpty() ? onRail(of) : Stream.<String>of(), added, items)
+            .filter(ADDED::equals);
+    boolean unsaid = of.name().isEmpty() && (items.isEmpty() || !text.matches(WORD));
+    var first = of.isOfBatches() ? Stream.of(ADDED) : unsaid ? onRail(of) : Stream.<String>of();
+    return Stream.of(first, added, items.stream())
         .flatMap(meanings -> meanings)
         .distinct()
         .toList();
@@ -204,7 +219,7 @@ final class MissingCodes {
       case BONE, FAT, WASTE -> Stream.of(item.id() + ",bin");
       case TRIM -> Stream.of(item.id() + ",tub");
       case CARCASE -> onRail(item.id());
-      case ADDED -> Stream.of(item.id() + ",added");
+      case ADDED -> Stream.of(item.id() + ADDED);
       default -> Stream.of(item.id() + ",pack");
     };
   }
@@ -225,7 +240,7 @@ final class MissingCodes {
         goes &= name.isEmpty() || name.equals(names.getOrDefault(codes.get(row), name));
         names.put(codes.get(row), name);
       }
-      boolean words = names.values().stream().anyMatch(text -> text.matches(".*\\p{L}{3}.*"));
+      boolean words = names.values().stream().anyMatch(text -> text.matches(WORD));
       if (goes
           && words
           && names.values().stream().distinct().count()

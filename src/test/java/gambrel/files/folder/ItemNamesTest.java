@@ -166,6 +166,7 @@ class ItemNamesTest {
     "BEEF, MNC, mince",
     "BEEF, BRSKT, brisket",
     "BEEF, OXTL, tail",
+    "BEEF, BNS, bone",
   })
   void aNameWithShortWordsIsNearItsItem(Species species, String text, String id) {
     var near = ids(names(Region.UK).nearest(text, Set.of(species)));

@@ -1006,6 +1006,21 @@ class ExportAssistantTest {
     assertTrue(open(said).contains("303,,added,Salt mix"), said::toString);
   }
 
+  @Test
+  void aCodeWithoutANameIsComparedAndMayBeAddedOrOfTheRailWhereItSaysNothing() {
+    var said =
+        said(
+            "No,When,Body,Code,Net,Batch\n1,2026-07-28 9:00,B17,LN CHPS,2.5,\n"
+                + "2,2026-07-28 9:01,A12,K,250.5,\n3,2026-07-28 9:02,B17,SHLDR,2.5,\n"
+                + "4,2026-07-28 9:03,,SEASN,0.5,M1\n");
+    assertEquals(
+        List.of("K,carcase,hot,", "K,carcase,cold,"),
+        open(said).stream().filter(line -> line.startsWith("K,")).toList());
+    assertTrue(open(said).contains("SHLDR,blade,pack,"), said::toString);
+    assertFalse(open(said).contains("SHLDR,carcase,hot,"), said::toString);
+    assertTrue(open(said).contains("SEASN,,added,"), said::toString);
+  }
+
   @ParameterizedTest
   @CsvSource({
     // Two sides of each, within minutes.
