@@ -45,6 +45,9 @@ final class LayoutProposal {
   /** Whether a layout is saved that can be used. */
   private final boolean saved;
 
+  /** Whether it reads a status. */
+  private final boolean readsStatus;
+
   private final GuessTable table;
   private final GuessNumbers numbers;
   private final GuessFields guesses;
@@ -92,10 +95,12 @@ final class LayoutProposal {
     }
     leaveOwnersOut();
     layout.ifPresent(this::takeSaved);
+    this.readsStatus =
+        layout.filter(of -> of.positions(table.top()).containsKey("status")).isPresent();
     if (!draft.has(Layout.BARCODE)) {
       takeLeft("code", "the one column of words left", guesses::isName);
     }
-    if (!saved || !draft.has("status")) {
+    if (!readsStatus) {
       takeMarksForStatus();
     }
     this.clock = new ProposedClock(draft, times);
@@ -199,7 +204,7 @@ final class LayoutProposal {
     draft.fields().keySet().stream().sorted(this::inOrder).forEach(this::addField);
     addUnread();
     int before = draft.lines().size();
-    new ProposedStatus(draft).propose();
+    new ProposedStatus(draft, readsStatus).propose();
     askSavedForStatus(draft.lines().subList(before, draft.lines().size()));
     addUnits();
     addScale();

@@ -14,8 +14,12 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
-/** Proposes what the words of a status column mean, and which tickets are cancelled by others. */
-record ProposedStatus(LayoutDraft draft) {
+/**
+ * Proposes what the words of a status column mean, and which tickets are cancelled by others.
+ *
+ * @param isSaved whether a saved layout reads the column; then each word is asked about
+ */
+record ProposedStatus(LayoutDraft draft, boolean isSaved) {
   /** A word and the ticket that it cancels, such as {@code STORNO 0004}. */
   private static final Pattern WITH_TICKET = Pattern.compile("(\\D+?[\\h#:.]*)(\\d+)");
 
@@ -78,7 +82,7 @@ record ProposedStatus(LayoutDraft draft) {
   private void propose(Column column, String word, int count, List<String> unknown) {
     String key = key(word);
     var meaning = GuessWords.status(word, column.header());
-    if (meaning.isEmpty() && count * 2 > column.cells().size()) {
+    if (!isSaved && meaning.isEmpty() && count * 2 > column.cells().size()) {
       draft.setting(taken(word, "ok", "it stands in most rows"), key + "ok");
       return;
     }
@@ -92,6 +96,8 @@ record ProposedStatus(LayoutDraft draft) {
                   Stream.of(List.of(key + "ok")))
               .toList(),
           row);
+    } else if (isSaved) {
+      unknown.add(word);
     } else if (meaning.isEmpty() && isUnweighed(word)) {
       draft.setting(taken(word, "void", "none of its rows has a weight"), key + "void");
     } else if (meaning.isPresent()) {

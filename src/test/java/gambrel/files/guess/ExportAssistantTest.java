@@ -1070,6 +1070,7 @@ class ExportAssistantTest {
         said.stream().anyMatch(line -> line.contains("net \"Drained\", status \"State\"")),
         () -> String.join("\n", said));
     assertSays(said, "    value.status.Q=void");
+    assertSays(said, "    value.status.G=ok");
     assertTrue(
         said.stream().anyMatch(l -> l.startsWith("      =") && l.endsWith("net 2.2 kg, status void")),
         () -> String.join("\n", said));
