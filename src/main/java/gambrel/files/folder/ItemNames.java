@@ -92,6 +92,7 @@ public final class ItemNames {
    * @param likely the species that it is probably of; their items come first
    */
   public List<Item> nearest(String text, Set<Species> likely) {
+    String plain = NameComparison.plain(text);
     var words = words(text);
     var known = names(Set.of()).flatMap(name -> name.words.stream()).collect(Collectors.toSet());
     var ids = new HashSet<String>();
@@ -100,7 +101,9 @@ public final class ItemNames {
         .map(
             name ->
                 new Fit(
-                    name.item, likely.contains(name.species), score(words, name.words, known)))
+                    name.item,
+                    likely.contains(name.species),
+                    name.plain.equals(plain) ? 1 : score(words, name.words, known)))
         .filter(fit -> fit.score > 0)
         .sorted(Comparator.comparing(Fit::isLikely).thenComparing(Fit::score).reversed())
         .map(Fit::item)

@@ -100,8 +100,8 @@ final class MissingCodes {
     tell(lines, "codes.csv lacks codes. Look at these rows, then put them at its end:", sure);
     tell(
         lines,
-        "Of each of these codes put one row there, the right one (gambrel cuts SHOP prints all"
-            + " items):",
+        "Of each of these codes put one row there, the right one (gambrel cuts SHOP SPECIES prints"
+            + " the items; a step is hot, cold, pack, bin or tub):",
         open);
     return lines;
   }
