@@ -88,6 +88,115 @@ class RowsTest extends SceneTest {
   }
 
   @Test
+  void aTicketPrintedAgainCountsOnce() {
+    scene.weigh(
+        """
+        05T10:00 B1 pack rump 1   ticket=7
+        05T10:01 B1 pack rump 1.0 ticket=7 status=repeat
+        05T10:02 B1 pack rump 1   ticket=7 status=Repeat
+        06T08:00 B1 pack rump 1   ticket=7 status=repeat
+        """);
+    var found = scene.at(LATER);
+    assertEquals("4 = 1 + 3 + 0 + 0", found.counts());
+    assertBody(found, "take_home_kg", "1.000");
+    assertEquals(List.of("hold held"), found.notices());
+  }
+
+  @Test
+  void aWeighingIsNoRepeatOfItsOwnReprintInAnEarlierFile() {
+    scene.weigh("exports/a.csv", "05T10:01 B1 pack rump 1 ticket=7 status=repeat");
+    scene.weigh(
+        "exports/b.csv",
+        """
+        05T10:01 B1 pack rump 1 ticket=7
+        05T10:01 B1 pack rump 1 ticket=7 status=repeat
+        """);
+    var found = scene.at(LATER);
+    assertEquals("1 = 0 + 1 + 0 + 0", found.counts());
+    assertEquals("2 = 1 + 1 + 0 + 0", found.counts("exports/b.csv"));
+    assertBody(found, "take_home_kg", "1.000");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "05T10:01 B1 pack rump 1 ticket=7",
+    "05T10:00 B1 pack rump 1 ticket=6",
+    "04T10:00 B1 pack rump 2 ticket=7",
+    "04T10:00 B1 pack mince 1 ticket=7",
+    "04T10:00 B2 pack rump 1 ticket=7",
+    "04T10:00 B1 pack rump 1 ticket=7 scale=rail",
+    "04T10:00 B1 pack rump 1 ticket=7 status=void"
+  })
+  void aReprintWithoutItsWeighingBeforeItIsSetAsideAndHolds(String other) {
+    scene.body("B2,beef,2026-03-02,bob");
+    scene.weigh(other);
+    scene.weigh("exports/b.csv", "05T10:00 B1 pack rump 1 ticket=7 status=repeat");
+    var found = scene.at(LATER);
+    assertEquals("1 = 0 + 0 + 0 + 1", found.counts("exports/b.csv"));
+    assertEquals("hold", found.rows("notices", "file=exports/b.csv").get(0).get("severity"));
+  }
+
+  @Test
+  void aCorrectionMakesTheOnlyRowOfAWeighingCount() {
+    scene.weigh("05T10:00 B1 pack rump 1 ticket=7 status=repeat");
+    scene.correct("bench", "exports/a.csv:2", "status", "ok", "06");
+    assertEquals("1 = 1 + 0 + 0 + 0", scene.at(LATER).counts());
+  }
+
+  @Test
+  void aReprintOfOtherContentIsAConflictOnItsTicket() {
+    scene.weigh(
+        """
+        05T10:00 B1 pack rump 1.0 ticket=7
+        05T10:01 B1 pack rump 1.2 ticket=7 status=repeat
+        """);
+    var found = scene.at(LATER);
+    assertEquals("2 = 0 + 0 + 0 + 2", found.counts());
+    assertEquals(2, found.rows("notices", "code=ticket-conflict").size());
+  }
+
+  @Test
+  void aVoidOnATicketThatWasPrintedAgainCancelsItsWeighing() {
+    scene.weigh(
+        """
+        05T10:00 B1 pack rump 1 ticket=7
+        05T10:01 B1 pack rump 1 ticket=7 status=repeat
+        05T10:02 B1 pack rump 1 ticket=7 status=void
+        """);
+    assertEquals("3 = 0 + 1 + 2 + 0", scene.at(LATER).counts());
+  }
+
+  @Test
+  void aVoidOfTheRowBeforeItPassesOverAReprint() {
+    scene.add("exports/bench/layout.properties", "void=before");
+    scene.weigh(
+        "exports/bench/a.csv",
+        """
+        05T10:00 B1 pack rump 1 ticket=6
+        05T10:01 B1 pack rump 1 ticket=7
+        05T10:02 B1 pack rump 1 ticket=7 status=repeat
+        05T10:03 B1 pack rump 1 ticket=8 status=void
+        05T10:04 B1 pack rump 1 ticket=9 status=void
+        """);
+    assertEquals("5 = 0 + 1 + 4 + 0", scene.at(LATER).counts("exports/bench/a.csv"));
+  }
+
+  @Test
+  void aReprintIsNoFurtherWeighingWhereTheLayoutGivesAnIdentity() {
+    scene.add("exports/bench/layout.properties", "identity=time,body,code,net");
+    scene.weigh(
+        "exports/bench/a.csv",
+        """
+        05T10:00 B1 pack rump 1 ticket=7
+        05T10:00 B1 pack rump 1 ticket=7 status=repeat
+        05T10:05 B1 pack rump 1 ticket=7 status=repeat
+        """);
+    var found = scene.at(LATER);
+    assertEquals("3 = 1 + 2 + 0 + 0", found.counts("exports/bench/a.csv"));
+    assertEquals(List.of("hold held"), found.notices());
+  }
+
+  @Test
   void aVoidAloneOnItsTicketCancelsItself() {
     scene.weigh("05T10:00 B1 pack rump 1 ticket=7 status=VOID");
     var found = scene.at(LATER);

@@ -4,6 +4,7 @@ import gambrel.files.layout.Layout;
 import gambrel.trade.rows.DecimalText;
 import gambrel.trade.rows.ExportRow;
 import gambrel.trade.rows.Field;
+import gambrel.trade.rows.Status;
 import java.math.BigDecimal;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
@@ -34,9 +35,10 @@ final class CancelledBefore {
           DecimalText.of(row.get(row.get(Field.NET).isEmpty() ? Field.GROSS : Field.NET))
               .orElse(BigDecimal.ZERO);
       var alike = standing.computeIfAbsent(key(row, weight.abs()), key -> new ArrayDeque<>());
-      boolean isVoid = row.get(Field.STATUS).equalsIgnoreCase("void");
+      var status = Status.of(row.get(Field.STATUS));
+      boolean isVoid = status.isVoid() && status.voids().isEmpty();
       boolean cancels = layout.negativesVoid() && weight.signum() < 0 || voidsBefore && isVoid;
-      if (weight.signum() > 0 && !isVoid) {
+      if (weight.signum() > 0 && !isVoid && !status.isRepeat()) {
         alike.push(row);
       }
       result.add(cancels && !alike.isEmpty() ? row.voiding(alike.pop()) : row);

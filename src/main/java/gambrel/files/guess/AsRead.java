@@ -60,12 +60,14 @@ record AsRead(Layout layout, List<ReadRow> rows, Optional<String> fault) {
   }
 
   /**
-   * The rows that count: those that can be used, without repeats, void rows and what these cancel.
+   * The rows that count: those that can be used, without repeats and rows that only say that they
+   * repeat, void rows and what these cancel.
    */
   static List<ReadRow> counted(List<ReadRow> rows, OffsetDateTime asOf) {
     var comparison = RowComparison.of(rows, asOf);
     return rows.stream()
         .filter(row -> comparison.disposition(row) == RowDisposition.USED)
+        .filter(row -> !row.status().isRepeat())
         .filter(row -> problem(row).isEmpty())
         .toList();
   }

@@ -123,7 +123,7 @@ final class GuessWords {
         .findFirst();
   }
 
-  // Words for a weighing that counts, or for one that is cancelled.
+  // Words for a weighing that counts, one that is cancelled, or one that is printed again.
 
   /** Whether common practice gives a word one meaning. */
   static boolean isStatus(String word) {
@@ -145,7 +145,7 @@ final class GuessWords {
   }
 
   /**
-   * What a status means, {@code ok} or {@code void}; empty if it could mean either.
+   * What a status means, {@code ok}, {@code void} or {@code repeat}; empty if it could mean any.
    *
    * @param header the text above its column
    */
@@ -156,6 +156,8 @@ final class GuessWords {
       return Optional.of("ok");
     }
     boolean isVoid = isIn("status.void", plain) || asksForVoid && isIn("status.yes", plain);
-    return isVoid ? Optional.of("void") : Optional.empty();
+    return isVoid
+        ? Optional.of("void")
+        : Optional.of("repeat").filter(repeat -> isIn("status." + repeat, plain));
   }
 }

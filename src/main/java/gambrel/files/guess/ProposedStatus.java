@@ -75,7 +75,7 @@ record ProposedStatus(LayoutDraft draft, boolean isSaved) {
 
   /** Whether a status is one of the program's own words. */
   private static boolean isOwn(String word) {
-    return word.equalsIgnoreCase("ok") || word.toLowerCase(Locale.ROOT).matches("void(:.+)?");
+    return word.toLowerCase(Locale.ROOT).matches("ok|repeat|void(:.+)?");
   }
 
   /** Proposes what a word means, or adds it to those of which nobody knows. */
@@ -86,7 +86,11 @@ record ProposedStatus(LayoutDraft draft, boolean isSaved) {
       draft.setting(taken(word, "ok", "it stands in most rows"), key + "ok");
       return;
     }
-    var other = meaning.equals(Optional.of("ok")) ? Optional.<Integer>empty() : cancelsOther(word);
+    var repeated = repeated(word);
+    boolean isRepeat = meaning.equals(Optional.of("repeat"));
+    boolean isVoid = meaning.equals(Optional.of("void"));
+    boolean isSettled = meaning.equals(Optional.of("ok")) || repeated.isPresent() && !isVoid;
+    var other = isSettled ? Optional.<Integer>empty() : cancelsOther(word);
     if (other.isPresent()) {
       int row = other.get();
       draft.ask(
@@ -100,7 +104,7 @@ record ProposedStatus(LayoutDraft draft, boolean isSaved) {
       unknown.add(word);
     } else if (meaning.isEmpty() && isUnweighed(word)) {
       draft.setting(taken(word, "void", "none of its rows has a weight"), key + "void");
-    } else if (meaning.isPresent()) {
+    } else if (meaning.isPresent() && !(isRepeat && !draft.has("ticket"))) {
       draft.setting(taken(word, meaning.get(), "common practice"), key + meaning.get());
     } else {
       unknown.add(word);
@@ -114,9 +118,10 @@ record ProposedStatus(LayoutDraft draft, boolean isSaved) {
       var words = new ArrayList<>(List.of(first));
       unknown.stream().filter(other -> arePair(first, other)).findFirst().ifPresent(words::add);
       unknown.removeAll(words);
+      var repeated = repeated(first);
       boolean named = GuessWords.score("status", column.header()) > 0 && words.size() == 1;
       draft.ask(
-          "What %s %s in %s mean (%s of %d rows): ok, such a weighing counts, or void, it does not?"
+          "What %s %s in %s mean (%s of %d rows): ok, such a weighing counts%s?"
                   .formatted(
                       words.size() == 1 ? "does" : "do",
                       words.stream().map(w -> '"' + w + '"').collect(Collectors.joining(" and ")),
@@ -124,15 +129,20 @@ record ProposedStatus(LayoutDraft draft, boolean isSaved) {
                       words.stream()
                           .map(word -> "" + rowsWith(word).count())
                           .collect(Collectors.joining(" and ")),
-                      column.cells().size())
+                      column.cells().size(),
+                      repeated.isPresent()
+                          ? "; void, neither it nor the row above with its ticket counts; or repeat,"
+                              + " that row was printed again"
+                          : ", or void, it does not")
               + (named
                   ? ""
                   : " If the column says something else, write column.status= without its name.")
               + " Until then such a row is set aside.",
-          Stream.of("ok", "void")
+          Stream.of("ok", "void", "repeat")
+              .filter(own -> repeated.isPresent() || !own.equals("repeat"))
               .map(meaning -> words.stream().map(word -> key(word) + meaning).toList())
               .toList(),
-          column.cells().indexOf(first));
+          repeated.orElse(column.cells().indexOf(first)));
     }
   }
 
@@ -168,7 +178,7 @@ record ProposedStatus(LayoutDraft draft, boolean isSaved) {
   /** The beginning of a status that names the ticket of another row which it cancels. */
   private Optional<String> ofTicket(String status) {
     return ticket(status)
-        .filter(ticket -> rowsWith(status).allMatch(row -> cancels(row, ticket)))
+        .filter(ticket -> rowsWith(status).allMatch(row -> isOfTicket(row, ticket)))
         .flatMap(ticket -> beginning(status));
   }
 
@@ -226,6 +236,15 @@ record ProposedStatus(LayoutDraft draft, boolean isSaved) {
             .findFirst();
   }
 
+  /** The first row with a status whose ticket a row above it has, with the same content. */
+  private Optional<Integer> repeated(String word) {
+    return rowsWith(word)
+        .filter(row -> draft.has("ticket") && !draft.cell("ticket", row).isEmpty())
+        .filter(row -> isOfTicket(row, draft.cell("ticket", row)))
+        .boxed()
+        .findFirst();
+  }
+
   /** Whether a row has the body, code and weight of another one, or leaves them blank. */
   private boolean isSame(int row, int other) {
     return !draft.cells("status").get(row).equals(draft.cells("status").get(other))
@@ -250,12 +269,12 @@ record ProposedStatus(LayoutDraft draft, boolean isSaved) {
                 IntStream.range(0, status.size())
                     .filter(row -> !column.cells().get(row).isEmpty())
                     .allMatch(
-                        row -> isVoid(status.get(row)) && cancels(row, column.cells().get(row))))
+                        row -> isVoid(status.get(row)) && isOfTicket(row, column.cells().get(row))))
         .findFirst();
   }
 
   /** Whether a row above another one has a ticket, and the same body, code and weight. */
-  private boolean cancels(int row, String ticket) {
+  private boolean isOfTicket(int row, String ticket) {
     var above = draft.cells("ticket").subList(0, draft.has("ticket") ? row : 0);
     return above.contains(ticket) && isSame(row, above.lastIndexOf(ticket));
   }

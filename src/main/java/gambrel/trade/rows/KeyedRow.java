@@ -6,6 +6,7 @@ import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -65,15 +66,14 @@ record KeyedRow(ReadRow read, Key key, String content) {
   }
 
   /**
-   * The rows that must be compared: void rows, rows whose ticket a void row names, and rows that
-   * share their key with another row. Rows that a correction removes are left out.
+   * The rows that must be compared: void rows, rows whose ticket a void row names or another row
+   * prints again, and rows that share their key with another row. Rows that a correction removes
+   * are left out.
    */
   static List<KeyedRow> toCompare(List<ReadRow> rows) {
     var standing = rows.stream().filter(row -> !row.removed()).toList();
-    var voided =
-        standing.stream()
-            .flatMap(row -> row.status().voids().map(t -> Tickets.key(row.scale(), t)).stream())
-            .collect(Collectors.toSet());
+    var named =
+        standing.stream().flatMap(row -> namedTicket(row).stream()).collect(Collectors.toSet());
     var keys = standing.stream().map(Key::of).toList();
     var once = new HashSet<Key>();
     var shared = keys.stream().filter(key -> !once.add(key)).collect(Collectors.toSet());
@@ -82,9 +82,16 @@ record KeyedRow(ReadRow read, Key key, String content) {
             i ->
                 shared.contains(keys.get(i))
                     || standing.get(i).status().isVoid()
-                    || !voided.isEmpty() && voided.contains(standing.get(i).ticketKey()))
+                    || !named.isEmpty() && named.contains(standing.get(i).ticketKey()))
         .mapToObj(i -> new KeyedRow(standing.get(i), keys.get(i), content(standing.get(i))))
         .toList();
+  }
+
+  /** The ticket that a row voids or prints again. */
+  private static Optional<String> namedTicket(ReadRow row) {
+    return row.status().isRepeat()
+        ? Optional.of(row.ticketKey())
+        : row.status().voids().map(ticket -> Tickets.key(row.scale(), ticket));
   }
 
   private static String content(ReadRow read) {
@@ -108,6 +115,17 @@ record KeyedRow(ReadRow read, Key key, String content) {
   /** What is equal for two rows of which one repeats the other: content, of a void row status. */
   Object compared() {
     return status().isVoid() ? status() : content;
+  }
+
+  /** Whether the row has the ticket of a weighing and all of its content but the time. */
+  boolean printsAgain(KeyedRow other) {
+    return !other.status().isVoid()
+        && !other.status().isRepeat()
+        && !read.ticket().isEmpty()
+        && read.ticketKey().equals(other.read.ticketKey())
+        && CONTENT.stream()
+            .filter(field -> field != Field.TIME)
+            .allMatch(field -> content(read, field).equals(content(other.read, field)));
   }
 
   /** The same row under another key. */

@@ -19,7 +19,8 @@ import java.util.stream.Stream;
 
 /**
  * Compares rows with each other: finds repeats, applies voids, and finds tickets with more than one
- * content. Of equal rows the first in file and line order is used, the others are repeats.
+ * content. Of equal rows the first in file and line order is used, the others are repeats. A row
+ * that says that it repeats, and repeats nothing, stays as one that would be used.
  */
 public final class RowComparison {
   private static final int MOST_NAMED = 5;
@@ -102,7 +103,7 @@ public final class RowComparison {
     var numbered = new ArrayList<KeyedRow>();
     var equal = new ArrayList<KeyedRow>();
     for (var row : rows) {
-      if (!row.key().isIdentity()) {
+      if (!row.key().isIdentity() || row.status().isRepeat()) {
         numbered.add(row);
         continue;
       }
@@ -157,13 +158,20 @@ public final class RowComparison {
     return rows.stream().map(KeyedRow::content).distinct().count() <= 1;
   }
 
-  /** Marks repeats and void rows in effect; returns these void rows, earliest first. */
+  /**
+   * Marks repeats and void rows in effect; returns these void rows, earliest first. Rows that say
+   * that they repeat come last, so that a weighing never repeats its own reprint.
+   */
   private List<KeyedRow> findRepeats(List<KeyedRow> rows) {
     var seen = new HashSet<List<Object>>();
     var voids = new ArrayList<KeyedRow>();
-    for (var row : rows) {
+    var byTicket = Groups.inOrder(rows.stream(), row -> row.read().ticketKey());
+    var repeatsLast =
+        rows.stream().sorted(Comparator.comparing(row -> row.status().isRepeat())).toList();
+    for (var row : repeatsLast) {
       boolean isVoid = row.status().isVoid();
-      if (!seen.add(List.of(row.key(), row.compared()))) {
+      if (!seen.add(List.of(row.key(), row.compared()))
+          || row.status().isRepeat() && isPrinted(row, byTicket.get(row.read().ticketKey()))) {
         dispositions.put(row.place(), RowDisposition.REPEAT);
       } else if (isVoid && row.read().effective(asOf)) {
         cancel(row);
@@ -172,6 +180,11 @@ public final class RowComparison {
     }
     voids.sort(BY_TIME);
     return voids;
+  }
+
+  /** Whether one of the rows is the weighing, not dated later, that a row prints again. */
+  private static boolean isPrinted(KeyedRow row, List<KeyedRow> ofTicket) {
+    return ofTicket.stream().anyMatch(other -> row.printsAgain(other) && isBefore(other, row));
   }
 
   /** Cancels the row with that ticket that was weighed last at the time of the void row. */

@@ -35,6 +35,9 @@ record WeighingFactory(Shop shop, ReferenceLookup references, BenchLookup bench)
     if (read.status().unknown().isPresent()) {
       throw new Refusal(NoticeCode.STATUS_BAD, "status", read.status().unknown().get());
     }
+    if (read.status().isRepeat()) {
+      throw new Refusal(Notice.of(NoticeCode.STATUS_BAD, "REPEAT"));
+    }
     var time =
         read.time()
             .orElseThrow(
