@@ -61,24 +61,28 @@ record UnknownBodies(Inputs inputs) {
     }
   }
 
-  private Optional<String> item(String pattern) {
+  private List<String> items(String pattern) {
     return inputs.shop().codes().stream()
         .filter(code -> code.pattern().equals(pattern))
-        .map(ScaleCode::item)
-        .findFirst();
+        .map(ScaleCode::items)
+        .findFirst()
+        .orElse(List.of());
   }
 
-  /** The species that has every item that the rows name; empty if none or several have. */
+  private boolean has(Species species, String item) {
+    return inputs.shop().cuts().of(species).find(item).isPresent();
+  }
+
+  /** The species that has an item of every code that the rows name; empty if none or several. */
   private Optional<Species> species(List<ExportRow> naming) {
     Set<Species> possible = EnumSet.allOf(Species.class);
     var patterns = CodeIndex.of(inputs.shop());
     for (var row : naming) {
       patterns
           .find(row.get(Field.CODE))
-          .flatMap(this::item)
-          .filter(item -> !item.isEmpty())
-          .ifPresent(
-              item -> possible.removeIf(s -> inputs.shop().cuts().of(s).find(item).isEmpty()));
+          .map(this::items)
+          .filter(items -> !items.isEmpty())
+          .ifPresent(items -> possible.removeIf(s -> items.stream().noneMatch(i -> has(s, i))));
     }
     return possible.size() == 1 ? Optional.of(possible.iterator().next()) : Optional.empty();
   }

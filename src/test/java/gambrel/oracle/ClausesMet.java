@@ -30,6 +30,7 @@ final class ClausesMet {
           "close of nothing cut",
           "weighing after a close",
           "conflict with a later row",
+          "code of several items",
           "later row set aside",
           "later row repeated",
           "scale failed through a batch",
@@ -187,6 +188,7 @@ final class ClausesMet {
       met(row.later && aside && !row.unfinished, "later row set aside");
       met(row.later && row.mark == Row.Mark.REPEAT, "later row repeated");
       met(aside && row.net != null && row.net.signum() == 0, "net of nothing");
+      met(row.counts() && row.movesMass() && row.items.size() > 1, "code of several items");
     }
     for (var row : world.exports.rows) {
       var other = now.get(Marking.key(row));

@@ -1,10 +1,14 @@
 package gambrel.oracle;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 
 /** Scale codes of a made-up shop, made as they are needed. */
 final class CodeBook {
+  /** Items that one code stands for, each in other species. */
+  private static final List<String> SHARED = List.of("breast-and-flap|belly|brisket");
+
   private final Dice dice;
   private final Map<String, String> codes = new LinkedHashMap<>();
   private final Map<String, String> tares = new LinkedHashMap<>();
@@ -15,9 +19,17 @@ final class CodeBook {
     this.dice = dice;
   }
 
-  /** A code for an item at a step; some belong to a family of codes that begin alike. */
+  /**
+   * A code for an item at a step, perhaps for items of other species too; some belong to a family
+   * of codes that begin alike.
+   */
   String code(String step, String item) {
-    return codes.computeIfAbsent(step + " " + item, key -> make(step, item));
+    var items =
+        SHARED.stream()
+            .filter(shared -> List.of(shared.split("\\|")).contains(item))
+            .findFirst()
+            .orElse(item);
+    return codes.computeIfAbsent(step + " " + items, key -> make(step, items));
   }
 
   private String make(String step, String item) {

@@ -127,15 +127,26 @@ final class Reading {
     return best;
   }
 
+  /**
+   * The item and step of a code. The contract has one item for a code; the program takes several,
+   * parted by a bar, and of them the one that the body's species has.
+   */
   private boolean readCode(Row row) {
     var code = code(row.cell("code"));
     if (code == null || setup.unread("codes").contains(code)) {
       return false;
     }
-    row.item = code.get("item");
     row.step = code.get("step");
     row.nominal = Num.ofCell(code.get("nominal"));
-    return !row.movesMass() || trees(row).stream().anyMatch(s -> setup.trees.get(s).has(row.item));
+    row.items = List.of(code.get("item").split("\\|"));
+    var own = row.items.stream().filter(item -> isOf(trees(row), item)).toList();
+    row.item = own.size() == 1 ? own.get(0) : "";
+    return !row.movesMass()
+        || own.size() == 1 && row.items.stream().allMatch(item -> isOf(setup.trees.keySet(), item));
+  }
+
+  private boolean isOf(Set<String> trees, String item) {
+    return trees.stream().anyMatch(species -> setup.trees.get(species).has(item));
   }
 
   private Set<String> trees(Row row) {

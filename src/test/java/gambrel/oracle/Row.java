@@ -55,6 +55,10 @@ final class Row {
   String batch = "";
   String customer = "";
   String item = "";
+
+  /** The items that its code may mean. */
+  List<String> items = List.of();
+
   String step = "";
   BigFraction net;
   BigFraction exactNet;

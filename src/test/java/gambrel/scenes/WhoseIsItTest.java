@@ -330,9 +330,63 @@ class WhoseIsItTest extends SceneTest {
     assertEquals("2.000", found.body("L1", "take_home_kg"));
     assertEquals("L1", found.notice("item-not-in-species", "body"));
     assertEquals(
-        "Item t-bone of code pack.t-bone is no part of lamb, which body L1 is;"
+        "Item t-bone of code pack.t-bone is no part of lamb, the species of the body;"
             + " it is of beef, veal.",
         found.notice("item-not-in-species", "message"));
+  }
+
+  @Test
+  void ofTheItemsOfACodeTheBodysSpeciesTakesItsOwn() {
+    scene.body("L1,lamb,2026-03-02,ann", "P1,pork,2026-03-02,bob");
+    scene.add("codes.csv", "15,breast-and-flap|belly,pack,,,");
+    scene.weigh(
+        """
+        05T10:00 L1 - - 1 code=15
+        05T10:01 P1 - - 2 code=15
+        05T10:02 P1 - - 4 code=15
+        """);
+    var found = scene.at(LATER);
+    assertEquals("3 = 3 + 0 + 0 + 0", found.counts());
+    assertEquals("1.000", found.cell("cuts", "weight_kg", "body=L1", "item=breast-and-flap", "level=own"));
+    assertEquals("6.000", found.cell("cuts", "weight_kg", "body=P1", "item=belly", "level=own"));
+  }
+
+  @Test
+  void aBodyWhoseSpeciesHasNoItemOfACodeWaits() {
+    scene.add("codes.csv", "15,breast-and-flap|belly,pack,,,");
+    scene.weigh("05T10:00 B1 - - 1 code=15");
+    var found = scene.at(LATER);
+    assertEquals("1 = 0 + 0 + 0 + 1", found.counts());
+    assertEquals(
+        "Item breast-and-flap|belly of code 15 is no part of beef, the species of the body;"
+            + " it is of lamb, pork, goat.",
+        found.notice("item-not-in-species", "message"));
+    assertTrue(
+        found.notice("item-not-in-species", "advice").contains("15,breast-and-flap|belly|?,pack"));
+  }
+
+  @Test
+  void aBodyWhoseSpeciesHasTwoItemsOfACodeWaitsAndTheRowOfTheCodeIsMarked() {
+    scene.body("L1,lamb,2026-03-02,ann");
+    scene.add("codes.csv", "15,rump|striploin|breast-and-flap,pack,,,");
+    scene.weigh("05T10:00 B1 - - 1 code=15\n05T10:01 L1 - - 2 code=15");
+    var found = scene.at(LATER);
+    assertEquals("2 = 1 + 0 + 0 + 1", found.counts());
+    assertEquals("B1", found.notice("item-not-in-species", "body"));
+    assertEquals(
+        "The species beef of the body has more than one of the items rump|striploin|breast-and-flap,"
+            + " which code 15 may mean.",
+        found.notice("item-not-in-species", "message"));
+    assertEquals("codes.csv", found.notice("shop-row-bad", "file"));
+  }
+
+  @Test
+  void aWeighingWithoutABodyLeavesOpenWhichItemOfACodeItIs() {
+    scene.add("codes.csv", "15,breast-and-flap|belly,pack,,,");
+    scene.weigh("05T10:00 - - - 1 code=15 batch=S1");
+    var found = scene.at(LATER);
+    assertEquals("1 = 0 + 0 + 0 + 1", found.counts());
+    assertEquals("hold", found.notice("owner-missing", "severity"));
   }
 
   @Test

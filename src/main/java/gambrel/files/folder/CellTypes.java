@@ -9,6 +9,7 @@ import gambrel.trade.notice.NoticeCode;
 import gambrel.trade.notice.Phrase;
 import gambrel.trade.rows.DecimalText;
 import gambrel.trade.shop.IdIndex;
+import gambrel.trade.shop.ScaleCode;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
@@ -22,6 +23,7 @@ import java.util.Set;
 import java.util.function.BiFunction;
 import java.util.function.Predicate;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /**
  * The kinds of cell in the files of a shop. Each method reads a text that is not blank and throws a
@@ -82,6 +84,14 @@ record CellTypes(Dates dates, Currency currency, boolean decimalComma) {
   /** The id of an item in lower case. */
   String item(String text) {
     return id(text).toLowerCase(Locale.ROOT);
+  }
+
+  /** The ids of items, parted by {@code |}, each once. */
+  List<String> items(String text) {
+    return Stream.of(text.split(Pattern.quote(ScaleCode.PARTED), -1))
+        .map(item -> item(item.strip()))
+        .distinct()
+        .toList();
   }
 
   /** Any number of at most 12 digits before and after the point, without thousands marks. */

@@ -10,6 +10,7 @@ import gambrel.trade.cuts.Item;
 import gambrel.trade.cuts.Kind;
 import gambrel.trade.cuts.Species;
 import gambrel.trade.measure.Weight;
+import gambrel.trade.notice.Phrase;
 import gambrel.trade.shop.ScaleCode;
 import gambrel.trade.shop.Step;
 import java.util.EnumMap;
@@ -92,7 +93,7 @@ final class CutTables {
     }
     return new ScaleCode(
         pattern,
-        isUnread(row, folder) ? row.need("item", CellTypes::item) : known.item(row),
+        items(row, folder, known),
         step,
         row.text("description"),
         row.get("tare", CellTypes::weight).orElse(Weight.ZERO),
@@ -100,17 +101,25 @@ final class CutTables {
         row.get("nominal", CellTypes::weight));
   }
 
+  /** The items of a code; one whose row in cuts.csv cannot be read is known even so. */
+  private static List<String> items(ShopRow row, ShopFolder folder, Known known) {
+    var items = row.get("item", CellTypes::items).orElse(List.of());
+    items.stream().filter(item -> !isUnread(item, folder)).forEach(item -> known.item(row, item));
+    known.species().stream()
+        .filter(s -> items.stream().filter(i -> known.cuts().of(s).find(i).isPresent()).count() > 1)
+        .map(species -> Phrase.of("SPECIES." + species))
+        .forEach(s -> row.mark(row.cell(row.bad("TWO_ITEMS"), "item").with("species", s)));
+    return items;
+  }
+
   /** A code; only the last character may stand for more of them. */
   private static String pattern(CellTypes types, String text) {
     return BadCell.unless("EARLY_STAR", types.id(text), code -> code.matches("[^*]*\\*?"));
   }
 
-  /** Whether the row of an item in cuts.csv cannot be read; the item is known even so. */
-  private static boolean isUnread(ShopRow code, ShopFolder folder) {
-    var item = code.legible("item", CellTypes::item);
-    return item.isPresent()
-        && folder.unread().stream()
-            .filter(row -> row.place().file().equals("cuts.csv"))
-            .anyMatch(row -> row.legible("item", CellTypes::item).equals(item));
+  private static boolean isUnread(String item, ShopFolder folder) {
+    return folder.unread().stream()
+        .filter(row -> row.place().file().equals("cuts.csv"))
+        .anyMatch(row -> row.legible("item", CellTypes::item).equals(Optional.of(item)));
   }
 }

@@ -60,8 +60,12 @@ record Known(
 
   /** The row's item, which at least one species must have; empty if the cell is blank. */
   String item(ShopRow row) {
-    String item = row.get("item", CellTypes::item).orElse("");
-    if (!item.isEmpty() && !isItem(item)) {
+    return row.get("item", CellTypes::item).map(item -> item(row, item)).orElse("");
+  }
+
+  /** The item that a row names, which at least one species must have. */
+  String item(ShopRow row, String item) {
+    if (!isItem(item)) {
       var near = names.nearest(item, species).stream().map(Item::id).toList();
       String variant = near.isEmpty() ? ".ITEM" : ".ITEM_NEAR";
       throw row.refuse(row.unknown("item", variant).with("cell", item).with("nearest", near));

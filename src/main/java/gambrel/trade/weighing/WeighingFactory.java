@@ -16,6 +16,7 @@ import gambrel.trade.shop.ScaleCode;
 import gambrel.trade.shop.Shop;
 import gambrel.trade.shop.Step;
 import gambrel.trade.shop.UnreadRow;
+import java.util.List;
 import java.util.NoSuchElementException;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -47,10 +48,9 @@ record WeighingFactory(Shop shop, ReferenceLookup references, BenchLookup bench)
     var scale = references.scale(row.get(Field.SCALE));
     var filled = bench.fill(row, scale.id(), time);
     var body = references.body(filled.row().get(Field.BODY), time.toLocalDate());
-    var code = references.code(row.get(Field.CODE));
+    var code = ofSpecies(references.code(row.get(Field.CODE)), body);
     String customer = references.customer(filled.row().get(Field.CUSTOMER));
     String batch = references.batch(filled.row().get(Field.BATCH));
-    checkItem(code, body);
     checkOwner(code.step(), body.isPresent(), !batch.isEmpty());
     var pieces = pieces(row);
     var unit =
@@ -95,32 +95,43 @@ record WeighingFactory(Shop shop, ReferenceLookup references, BenchLookup bench)
     }
   }
 
-  /** Refuses an item that the body's species, or without a body every species, does not have. */
-  private void checkItem(ScaleCode code, Optional<Body> body) throws Refusal {
-    if (code.item().isEmpty() || !code.step().movesMass()) {
-      return;
+  /**
+   * The code with the one of its items that the body's species has, or without a body the only one
+   * that some species has. Refuses the row if there are none or several.
+   */
+  private ScaleCode ofSpecies(ScaleCode code, Optional<Body> body) throws Refusal {
+    if (code.items().isEmpty() || !code.step().movesMass()) {
+      return code;
     }
-    boolean known =
-        body.isPresent()
-            ? has(body.get().species(), code)
-            : Stream.of(Species.values()).anyMatch(species -> has(species, code));
-    if (!known) {
-      throw new Refusal(
-          unread(code, body.map(Body::species))
-              .map(row -> ReferenceLookup.unread(NoticeCode.ITEM_NOT_IN_SPECIES, row.place()))
-              .map(notice -> notice.with("item", code.item()).with("code", code.pattern()))
-              .orElseGet(() -> itemNotInSpecies(code, body)));
+    var species = body.map(b -> List.of(b.species())).orElse(List.of(Species.values()));
+    var items =
+        code.items().stream().filter(i -> species.stream().anyMatch(s -> has(s, i))).toList();
+    var unread =
+        code.items().stream()
+            .flatMap(item -> unread(item, body.map(Body::species)).stream())
+            .findFirst();
+    if (items.size() == 1 && (body.isEmpty() || unread.isEmpty())) {
+      return code.of(items.get(0));
     }
+    if (items.size() > 1 && body.isEmpty()) {
+      throw new Refusal(Notice.of(NoticeCode.OWNER_MISSING, "BODY").with("step", code.step().id()));
+    }
+    throw new Refusal(
+        unread
+            .map(row -> ReferenceLookup.unread(NoticeCode.ITEM_NOT_IN_SPECIES, row.place()))
+            .orElseGet(() -> itemNotInSpecies(code, body, items.size()))
+            .with("item", String.join(ScaleCode.PARTED, code.items()))
+            .with("code", code.pattern()));
   }
 
   /** Whether a species has an item; one whose row cannot be read counts as unknown. */
-  private boolean has(Species species, ScaleCode code) {
-    return shop.cuts().of(species).find(code.item()).isPresent()
-        && unread(code, Optional.of(species)).isEmpty();
+  private boolean has(Species species, String item) {
+    return shop.cuts().of(species).find(item).isPresent()
+        && unread(item, Optional.of(species)).isEmpty();
   }
 
-  private Optional<UnreadRow> unread(ScaleCode code, Optional<Species> species) {
-    for (var row : shop.unread("cuts.csv", "item", code.item())) {
+  private Optional<UnreadRow> unread(String item, Optional<Species> species) {
+    for (var row : shop.unread("cuts.csv", "item", item)) {
       if (row.named("species").isEmpty()
           || species.isEmpty()
           || row.named("species").equals(species.map(Species::id))) {
@@ -130,17 +141,15 @@ record WeighingFactory(Shop shop, ReferenceLookup references, BenchLookup bench)
     return Optional.empty();
   }
 
-  private Notice itemNotInSpecies(ScaleCode code, Optional<Body> body) {
+  private Notice itemNotInSpecies(ScaleCode code, Optional<Body> body, int found) {
     var others =
         Stream.of(Species.values())
-            .filter(species -> has(species, code))
+            .filter(species -> code.items().stream().anyMatch(item -> has(species, item)))
             .map(WeighingFactory::species)
             .toList();
-    String variant = body.isEmpty() ? "NO_BODY" : others.isEmpty() ? "NONE" : "OTHERS";
-    return Notice.of(NoticeCode.ITEM_NOT_IN_SPECIES, variant)
-        .with("item", code.item())
-        .with("code", code.pattern())
-        .with("named", body.map(Body::id).orElse(""))
+    String lacking = body.isEmpty() ? "NO_BODY" : others.isEmpty() ? "NONE" : "OTHERS";
+    return Notice.of(NoticeCode.ITEM_NOT_IN_SPECIES, found > 1 ? "SEVERAL" : lacking)
+        .with("step", code.step().id())
         .with("species", body.<Value>map(b -> species(b.species())).orElse(new Value.Text("")))
         .with("others", new Value.Phrases(others, ", "));
   }

@@ -54,7 +54,7 @@ class CodesCutsAndScalesTest {
         List.of(
             new ScaleCode(
                 "71*",
-                "rump",
+                List.of("rump"),
                 Step.PACK,
                 "rump steak",
                 Weight.ofThousandths(20),
@@ -62,13 +62,13 @@ class CodesCutsAndScalesTest {
                 Optional.empty()),
             new ScaleCode(
                 "0001",
-                "",
+                List.of(),
                 Step.TEST,
                 "",
                 Weight.ZERO,
                 false,
                 Optional.of(Weight.ofThousandths(20_000))),
-            new ScaleCode("9", "", Step.ADDED, "water", Weight.ZERO, false, Optional.empty())),
+            new ScaleCode("9", List.of(), Step.ADDED, "water", Weight.ZERO, false, Optional.empty())),
         files.clean().codes());
   }
 
@@ -77,6 +77,9 @@ class CodesCutsAndScalesTest {
       strings = {
         "71,unicorn-steak,pack",
         "71,,pack",
+        "71,|,pack",
+        "71,rump|,pack",
+        "71,rump|unicorn-steak,pack",
         "71,,hot",
         "71,rump,eat",
         "71,rump,",
@@ -95,6 +98,22 @@ class CodesCutsAndScalesTest {
     files.with("codes.csv", "code,item,step\n71,rump,pack\n71,bone,bin\n");
     files.refuses(NoticeCode.ID_TWICE, "codes.csv", 3);
     assertEquals("rump", files.read().shop().codes().get(0).item());
+  }
+
+  @Test
+  void aCodeMayNameAnItemForEachSpecies() {
+    files.with("codes.csv", "code,item,step\n15,Breast-and-flap | belly,pack\n");
+    assertEquals(List.of("breast-and-flap", "belly"), files.clean().codes().get(0).items());
+  }
+
+  @Test
+  void aCodeWithTwoItemsOfASpeciesThatTheShopHasIsMarked() {
+    files.with("bodies.csv", "body,species\nB1,pork\n");
+    files.with("codes.csv", "code,item,step\n15,belly|loin,pack\n");
+    var notice = files.onlyNotice();
+    assertEquals(NoticeCode.SHOP_ROW_BAD, notice.code());
+    assertEquals(2, notice.place().line());
+    assertEquals(1, files.read().shop().codes().size());
   }
 
   @Test

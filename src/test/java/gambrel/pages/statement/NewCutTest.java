@@ -55,7 +55,8 @@ class NewCutTest {
   private static Shop grown(Shop shop) {
     var codes = new ArrayList<>(shop.codes());
     codes.add(
-        new ScaleCode("skewer", SKEWERS.id(), Step.PACK, "", Weight.ZERO, false, Optional.empty()));
+        new ScaleCode(
+            "skewer", List.of(SKEWERS.id()), Step.PACK, "", Weight.ZERO, false, Optional.empty()));
     return new Shop(
         shop.settings(),
         shop.cuts().with(shop.cuts().of(Species.BEEF).extend(List.of(SKEWERS)).tree()),

@@ -27,7 +27,9 @@ public final class NoticeTable {
         .with("first", "FILE:LINE")
         .with("unit", "UNIT")
         .with("status", "STATUS")
-        .with("code", "CODE");
+        .with("code", "CODE")
+        .with("item", "ITEM")
+        .with("step", "STEP");
   }
 
   /** The table as lines of Markdown, in the order of the enum. */
@@ -44,7 +46,7 @@ public final class NoticeTable {
               "| `" + code.id() + "`",
               code.severity().id(),
               constants.group(1).replaceAll("\\s+\\*\\s+", " "),
-              NoticeWords.ENGLISH.advice(example(code)) + " |"));
+              NoticeWords.ENGLISH.advice(example(code)).replace("|", "\\|") + " |"));
     }
     if (lines.size() != NoticeCode.values().length + 2) {
       throw new IllegalStateException("a code has no comment of its own");
