@@ -113,7 +113,8 @@ final class ProposedTimes {
             shop,
             today,
             filled.stream().map(draft.table().rows()::get).toList(),
-            filled.stream().map(i -> bodies.isEmpty() ? "" : bodies.get(i)).toList());
+            filled.stream().map(i -> bodies.isEmpty() ? "" : bodies.get(i)).toList(),
+            draft.sample().files());
     var readings =
         candidates.stream()
             .filter(pattern -> !pattern.isEmpty() && !pattern.equals("epoch"))

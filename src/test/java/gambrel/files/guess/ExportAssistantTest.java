@@ -220,6 +220,44 @@ class ExportAssistantTest {
     assertTrue(settings(said).contains("date=" + pattern), () -> String.join("\n", said));
   }
 
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        // 7 May 2026; 7 December 2025; 7 August 2026, after today, and 26 August 2007.
+        "05/07/26|2026-07-01|bodies would be weighed before they were killed.",
+        "07/12/2025|2025-07-10|bodies would be weighed more than 120 days after they were killed.",
+        "07/08/26|2026-07-01|some rows would be dated after today; read otherwise bodies would be"
+            + " weighed before they were killed.",
+      })
+  void theReasonForAnOrderIsWhatTheOtherOneWouldMean(String date, String killed, String reason) {
+    files.with("bodies.csv", "body,species,killed\nB17,beef," + killed + "\n");
+    var said = said("Date,Body,Code,Net\n" + date + ",B17,ROAST,2.5\n");
+    assertTrue(said.stream().anyMatch(line -> line.endsWith(": read otherwise " + reason)), said::toString);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "Date,dd/mm/yy,01/02/26,d/M/yy",
+    "Date,mm/dd/yyyy,01/02/2026,M/d/yyyy",
+    "Datum,TT.MM.JJJJ,01.02.2026,d.M.yyyy",
+    "Date,jj/mm/aaaa,01/02/2026,d/M/yyyy",
+    "Datum,JJ-MM-TT,24-02-25,yy-M-d",
+  })
+  void aDateInLettersAboveTheRowsSettlesItsOrder(
+      String name, String letters, String date, String pattern) {
+    files.with("bodies.csv", "body,species\nB17,beef\n");
+    String export = name + ";Body;Code;Net\n" + date + ";B17;ROAST;2.5\n";
+    for (String head :
+        List.of(letters + "\n" + export, export.replace(name, name + " (" + letters + ")"))) {
+      var said = said(head);
+      assertTrue(settings(said).contains("date=" + pattern), () -> String.join("\n", said));
+      assertTrue(
+          said.stream().anyMatch(line -> line.endsWith("the head of the export says " + letters + ".")),
+          said::toString);
+    }
+  }
+
   @Test
   void namesOfFilesSettleWhichIsTheDay() {
     files
