@@ -20,6 +20,7 @@ import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -30,9 +31,11 @@ import java.util.stream.Stream;
  *
  * @param layout the layout
  * @param rows the rows of all files
+ * @param comparison which of them are void, repeats or set aside
  * @param fault why one of the files cannot be read
  */
-record AsRead(Layout layout, List<ReadRow> rows, Optional<String> fault) {
+record AsRead(
+    Layout layout, List<ReadRow> rows, RowComparison comparison, Optional<String> fault) {
 
   /** Reads files by a layout; {@code asOf} is the moment of the run. */
   static AsRead of(
@@ -47,9 +50,11 @@ record AsRead(Layout layout, List<ReadRow> rows, Optional<String> fault) {
           .filter(notice -> notice.code().name().startsWith("EXPORT_UN"))
           .forEach(faults::add);
     }
+    var rows = CorrectedRows.of(files, shop, asOf).rows();
     return new AsRead(
         choice.layout(),
-        CorrectedRows.of(files, shop, asOf).rows(),
+        rows,
+        RowComparison.of(rows, asOf),
         faults.stream().findFirst().map(NoticeWords.ENGLISH::message));
   }
 
@@ -60,15 +65,29 @@ record AsRead(Layout layout, List<ReadRow> rows, Optional<String> fault) {
   }
 
   /**
-   * The rows that count: those that can be used, without repeats and rows that only say that they
-   * repeat, void rows and what these cancel.
+   * Whether a row counts: it can be used, and is no repeat, no row that only says that it repeats,
+   * no void row and not what such a row cancels.
    */
-  static List<ReadRow> counted(List<ReadRow> rows, OffsetDateTime asOf) {
-    var comparison = RowComparison.of(rows, asOf);
+  static boolean counts(ReadRow row, RowComparison comparison) {
+    return comparison.disposition(row) == RowDisposition.USED
+        && !row.status().isRepeat()
+        && problem(row).isEmpty();
+  }
+
+  /** The other rows that a row cancels. */
+  List<ReadRow> takenAwayBy(ReadRow row) {
     return rows.stream()
-        .filter(row -> comparison.disposition(row) == RowDisposition.USED)
-        .filter(row -> !row.status().isRepeat())
-        .filter(row -> problem(row).isEmpty())
+        .filter(other -> other != row)
+        .filter(other -> comparison.cancelledBy(other).filter(by -> by == row).isPresent())
+        .toList();
+  }
+
+  /** The weighings that are cancelled: by another row, or void rows that cancel no other. */
+  List<ReadRow> cancelled() {
+    var taking = new HashSet<ReadRow>();
+    rows.forEach(row -> comparison.cancelledBy(row).filter(by -> by != row).ifPresent(taking::add));
+    return rows.stream()
+        .filter(row -> comparison.cancelledBy(row).isPresent() && !taking.contains(row))
         .toList();
   }
 

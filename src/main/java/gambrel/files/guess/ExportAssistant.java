@@ -2,6 +2,7 @@ package gambrel.files.guess;
 
 import gambrel.files.export.ExportReader;
 import gambrel.files.guess.LayoutDraft.Question;
+import gambrel.files.guess.PrintedTotals.Compared;
 import gambrel.files.layout.Layouts;
 import gambrel.trade.measure.Groups;
 import gambrel.trade.measure.WeightUnit;
@@ -15,6 +16,7 @@ import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -28,6 +30,7 @@ import java.util.stream.Stream;
  */
 public final class ExportAssistant {
   private static final int SHOWN_ROWS = 3;
+  private static final int SHOWN_CANCELLED = 10;
   private static final int SHOWN_VALUES = 3;
   private static final int MOST_FILES = 16;
   private static final int LONGEST = 100;
@@ -236,14 +239,19 @@ public final class ExportAssistant {
                 say("    " + cut(row.row().raw()));
                 say("      = " + told(row));
               });
+      cancelled(read);
     }
     long files = read.rows().stream().map(row -> row.place().file()).distinct().count();
     var times = read.rows().stream().map(ExportAssistant::time).sorted().toList();
     var weights = new TreeMap<String, BigDecimal>();
-    for (var row : AsRead.counted(read.rows(), asOf)) {
-      weights.merge(
-          row.unit().orElseThrow().id(), AsRead.weight(row).orElseThrow(), BigDecimal::add);
-    }
+    read.rows().stream()
+        .filter(row -> AsRead.counts(row, read.comparison()))
+        .forEach(
+            row ->
+                weights.merge(
+                    row.unit().orElseThrow().id(),
+                    AsRead.weight(row).orElseThrow(),
+                    BigDecimal::add));
     say(
         "  In %s %d rows from %s to %s; those that count weigh %s."
             .formatted(
@@ -260,7 +268,7 @@ public final class ExportAssistant {
       say(
           "  No row has a clock time: all count as 00:00. If a column has it, name it: column.clock=");
     }
-    for (var total : PrintedTotals.of(sample.files(), read.rows(), asOf)) {
+    for (var total : PrintedTotals.of(sample.files(), read, asOf)) {
       say("  " + total.says());
       unsettled |= !total.agrees();
     }
@@ -270,6 +278,27 @@ public final class ExportAssistant {
           "  %d of them cannot be used as they stand; the first is %s: %s"
               .formatted(
                   bad.size(), bad.get(0).place(), cut(AsRead.problem(bad.get(0)).orElseThrow())));
+    }
+  }
+
+  /** Says which weighings are cancelled, and by which rows. */
+  private void cancelled(AsRead read) {
+    var cancelled = read.cancelled();
+    if (!cancelled.isEmpty()) {
+      say("  Cancelled, so that they do not count:");
+    }
+    for (var row : cancelled.subList(0, Math.min(SHOWN_CANCELLED, cancelled.size()))) {
+      var by = read.comparison().cancelledBy(row).orElseThrow();
+      boolean numbered = !by.row().get(Field.TICKET).equals(row.row().get(Field.TICKET));
+      say(
+          "    %s: by %s%s"
+              .formatted(
+                  shortly(row),
+                  by == row ? "itself" : by.place(),
+                  numbered ? ", " + cell(Field.TICKET, by) : ""));
+    }
+    if (cancelled.size() > SHOWN_CANCELLED) {
+      say("    and %d more".formatted(cancelled.size() - SHOWN_CANCELLED));
     }
   }
 
@@ -283,11 +312,19 @@ public final class ExportAssistant {
   private static String told(ReadRow row) {
     return row.row().broken().isPresent()
         ? AsRead.problem(row).orElseThrow()
-        : Stream.of(Field.values())
-            .filter(field -> field != Field.UNIT && field != Field.OPERATOR)
-            .filter(field -> !row.row().get(field).isEmpty())
-            .map(field -> cut(cell(field, row)))
-            .collect(Collectors.joining(", "));
+        : told(row, EnumSet.complementOf(EnumSet.of(Field.UNIT, Field.OPERATOR)));
+  }
+
+  private static String shortly(ReadRow row) {
+    var weight = row.row().get(Field.NET).isEmpty() ? Field.GROSS : Field.NET;
+    return row.place() + " " + told(row, EnumSet.of(Field.TICKET, Field.BODY, Field.CODE, weight));
+  }
+
+  private static String told(ReadRow row, Set<Field> fields) {
+    return fields.stream()
+        .filter(field -> !row.row().get(field).isEmpty())
+        .map(field -> cut(cell(field, row)))
+        .collect(Collectors.joining(", "));
   }
 
   private static String cell(Field field, ReadRow row) {
@@ -388,21 +425,25 @@ public final class ExportAssistant {
     for (var option : question.options()) {
       reads.add(read(draft, answered(draft, others, option)));
     }
-    var agree = reads.stream().filter(read -> agrees(read, draft)).toList();
+    var files = draft.sample().files();
+    var totals = reads.stream().map(read -> PrintedTotals.of(files, read, asOf)).toList();
+    long agree = totals.stream().filter(of -> of.stream().allMatch(Compared::agrees)).count();
     for (int i = 0; i < reads.size(); i++) {
       question.options().get(i).forEach(line -> told.add("    " + line));
-      row.flatMap(reads.get(i)::row).ifPresent(as -> told.add("      = " + told(as)));
-      if (agree.size() == 1 && agree.contains(reads.get(i)) && reads.size() > 1) {
+      var read = reads.get(i);
+      var as = row.flatMap(read::row);
+      as.ifPresent(is -> told.add("      = " + told(is)));
+      as.stream()
+          .flatMap(is -> read.takenAwayBy(is).stream())
+          .forEach(other -> told.add("      = also takes away " + shortly(other)));
+      boolean confirmed =
+          totals.get(i).stream().allMatch(Compared::agrees)
+              && totals.get(i).stream().anyMatch(Compared::confirms);
+      if (agree == 1 && confirmed && reads.size() > 1) {
         told.add("      = and only so its rows come to the total that the file ends with");
       }
     }
     asked.add(told);
-  }
-
-  /** Whether the rows that count come to the total that each file ends with. */
-  private boolean agrees(AsRead read, LayoutDraft draft) {
-    var totals = PrintedTotals.of(draft.sample().files(), read.rows(), asOf);
-    return !totals.isEmpty() && totals.stream().allMatch(PrintedTotals.Compared::agrees);
   }
 
   /** The only scale, else a name to be replaced. */

@@ -2,88 +2,217 @@ package gambrel.files.guess;
 
 import gambrel.files.csv.TextLine;
 import gambrel.files.guess.ExportSample.SampleFile;
+import gambrel.files.layout.Layout;
+import gambrel.trade.measure.Groups;
+import gambrel.trade.rows.Field;
 import gambrel.trade.rows.ReadRow;
+import gambrel.trade.rows.RowComparison;
+import gambrel.trade.rows.RowDisposition;
 import java.math.BigDecimal;
 import java.time.OffsetDateTime;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeSet;
+import java.util.function.BiPredicate;
+import java.util.function.Predicate;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
- * Compares the total that a scale prints below its rows with the rows.
+ * Compares the total, or else the count, that a scale prints below its rows with the rows.
  *
  * @param file the export with all its lines
  * @param rows its rows as they are read
- * @param asOf the moment of the run
+ * @param comparison which of them do not count
+ * @param layout how they are read
  */
-record PrintedTotals(SampleFile file, List<ReadRow> rows, OffsetDateTime asOf) {
+record PrintedTotals(
+    SampleFile file, List<ReadRow> rows, RowComparison comparison, Layout layout) {
   private static final Pattern FIGURE =
       Pattern.compile(
-          "(?<!\\d)\\d{1,3}(?:[%s]\\d{3}(?!\\d))+(?:[.,]\\d+)?|\\d(?:[\\d.,'’]*\\d)?"
+          "(?<!\\d)\\d{1,3}(?:[%s]\\d{3}(?!\\d))+(?:[.,]\\d+)?|\\d+(?:[.,'’]\\d+)*"
               .formatted(GuessNumbers.BLANKS));
   private static final Pattern BEFORE_BLANK = Pattern.compile(".*[" + GuessNumbers.BLANKS + "]");
+
+  /** A line with one whole number, such as {@code 26 records}. */
+  private static final Pattern COUNT = Pattern.compile("\\D*\\b0*(\\d{1,6})\\b\\D*");
+
+  private static final int MOST_NAMED = 10;
 
   /**
    * A total beside the rows of its file.
    *
    * @param says how they compare, as a line
-   * @param agrees whether the rows that count come to the total
+   * @param agrees whether some of the rows come to it, so that nothing is open
+   * @param confirms whether those that count do so by their weight, so that they are read right
    */
-  record Compared(String says, boolean agrees) {}
+  record Compared(String says, boolean agrees, boolean confirms) {}
 
   /** The total of each file that ends with one. */
-  static List<Compared> of(List<SampleFile> files, List<ReadRow> rows, OffsetDateTime asOf) {
-    var byFile = rows.stream().collect(Collectors.groupingBy(row -> row.place().file()));
+  static List<Compared> of(List<SampleFile> files, AsRead read, OffsetDateTime asOf) {
+    var byFile = read.rows().stream().collect(Collectors.groupingBy(row -> row.place().file()));
     return files.stream()
         .filter(file -> byFile.containsKey(file.path()))
-        .flatMap(file -> new PrintedTotals(file, byFile.get(file.path()), asOf).compared().stream())
+        .flatMap(
+            file -> {
+              var rows = byFile.get(file.path());
+              var comparison = RowComparison.of(rows, asOf);
+              return new PrintedTotals(file, rows, comparison, read.layout()).compared().stream();
+            })
         .toList();
   }
 
   private Optional<Compared> compared() {
-    int last = rows.stream().mapToInt(row -> row.place().line()).max().orElseThrow();
+    int last = rows.get(rows.size() - 1).place().line();
     var weights = rows.stream().flatMap(row -> AsRead.weight(row).stream()).toList();
     var most = weights.stream().max(BigDecimal::compareTo).orElse(BigDecimal.ZERO);
     int decimals = weights.stream().mapToInt(BigDecimal::scale).max().orElse(0);
-    var below =
-        file.lines().stream()
-            .filter(line -> line.number() > last)
+    var below = file.lines().stream().filter(line -> line.number() > last).toList();
+    var totals =
+        below.stream()
             .filter(line -> figures(line, decimals).anyMatch(total -> total.compareTo(most) >= 0))
-            .findFirst();
-    return below.map(line -> compared(line, figures(line, decimals)));
+            .toList();
+    if (rows.stream()
+        .anyMatch(row -> AsRead.problem(row).isPresent() && AsRead.weight(row).isPresent())) {
+      String how = "not compared yet, as some of its rows cannot be used as they stand.";
+      return totals.stream().findFirst().map(line -> compared(line, how, false, false));
+    }
+    return first(
+            totals,
+            "sum",
+            (line, of) -> figures(line, decimals).anyMatch(total -> total.compareTo(sum(of)) == 0))
+        .or(
+            () ->
+                totals.stream()
+                    .findFirst()
+                    .map(of -> compared(of, differs(figures(of, decimals)), false, false)))
+        .or(() -> first(below, "number", PrintedTotals::isCount));
   }
 
-  /** How the figures of a total compare with the rows that count. */
-  private Compared compared(TextLine line, Stream<BigDecimal> totals) {
-    boolean usable =
-        rows.stream().noneMatch(r -> AsRead.problem(r).isPresent() && AsRead.weight(r).isPresent());
-    var sum = sum(AsRead.counted(rows, asOf));
-    var difference = totals.map(sum::subtract).min(Comparator.comparing(BigDecimal::abs)).get();
-    boolean agrees = usable && difference.signum() == 0;
-    String how =
-        agrees
-            ? "the sum of its rows that count."
-            : usable
-                ? differs(sum, difference)
-                : "not compared yet, as some of its rows cannot be used as they stand.";
-    return new Compared(
-        "%s ends with \"%s\": %s".formatted(file.path(), line.text().strip(), how), agrees);
+  /** The first line that agrees with some of the rows. */
+  private Optional<Compared> first(
+      List<TextLine> lines, String what, BiPredicate<TextLine, List<ReadRow>> agree) {
+    for (var part : parts().entrySet()) {
+      for (var line : lines) {
+        if (agree.test(line, part.getValue())) {
+          String not = notCounted(part.getValue());
+          String how = "the %s of %s%s.".formatted(what, part.getKey(), not);
+          return Optional.of(compared(line, how, true, what.equals("sum") && not.isEmpty()));
+        }
+      }
+    }
+    return Optional.empty();
   }
 
-  private String differs(BigDecimal sum, BigDecimal difference) {
-    var cancelling = sum(rows.stream().filter(row -> row.status().isVoid()).toList());
-    return "its rows that count come to %s, %s %s%s"
+  private static boolean isCount(TextLine line, List<ReadRow> rows) {
+    var count = COUNT.matcher(line.text());
+    return count.matches() && Integer.parseInt(count.group(1)) == rows.size();
+  }
+
+  private Compared compared(TextLine line, String how, boolean agrees, boolean confirms) {
+    String says = "%s ends with \"%s\": %s".formatted(file.path(), line.text().strip(), how);
+    return new Compared(says, agrees, confirms);
+  }
+
+  /** By name what a scale may sum up, of the whole file or of its last block. */
+  private Map<String, List<ReadRow>> parts() {
+    var lines = new TreeSet<Integer>();
+    rows.forEach(row -> lines.add(row.place().line()));
+    int above =
+        file.lines().stream()
+            .filter(line -> !line.isBlank() && !lines.contains(line.number()))
+            .mapToInt(TextLine::number)
+            .filter(number -> number > lines.first() && number < lines.last())
+            .max()
+            .orElse(0);
+    var block = rows.stream().filter(row -> row.place().line() > above).toList();
+    var parts = new LinkedHashMap<String, List<ReadRow>>();
+    addParts(parts, "its rows", "all " + rows.size() + " rows", rows);
+    if (above > 0) {
+      String name = "its last " + block.size() + " rows";
+      addParts(parts, name, name, block);
+    }
+    return parts;
+  }
+
+  private void addParts(
+      Map<String, List<ReadRow>> parts, String those, String all, List<ReadRow> of) {
+    parts.put(those + " that count", only(of, row -> AsRead.counts(row, comparison)));
+    parts.put(all, of);
+    parts.put(
+        all + " but the cancelled ones",
+        only(of, row -> comparison.disposition(row) != RowDisposition.VOID));
+    // By void=before it is not sure which row is meant: such a total may say that none is.
+    if (!layout.voids(Layout.Voided.BEFORE)) {
+      parts.put(
+          all + " but those that cancel",
+          only(of, row -> !row.status().isVoid() || !GuessWords.mentionsVoid(row.row().raw())));
+    }
+  }
+
+  private static List<ReadRow> only(List<ReadRow> rows, Predicate<ReadRow> which) {
+    return rows.stream().filter(which).toList();
+  }
+
+  /** What of a sum does not count, as the end of a sentence; empty if all does. */
+  private String notCounted(List<ReadRow> of) {
+    var not = only(of, r -> !AsRead.counts(r, comparison) && AsRead.weight(r).isPresent());
+    var why =
+        Groups.inOrder(not.stream(), comparison::disposition).entrySet().stream()
+            .map(
+                group ->
+                    switch (group.getKey()) {
+                          case VOID -> "cancelled ";
+                          case REPEAT -> "repeated ";
+                          default -> "set aside ";
+                        }
+                        + tickets(group.getValue()));
+    return not.isEmpty()
+        ? ""
+        : ", of which %s does not count: %s"
+            .formatted(sum(not).toPlainString(), why.collect(Collectors.joining("; ")));
+  }
+
+  private static String tickets(List<ReadRow> rows) {
+    var tickets = rows.stream().map(PrintedTotals::ticket).distinct().toList();
+    int more = tickets.size() - MOST_NAMED;
+    return tickets.stream().limit(MOST_NAMED).collect(Collectors.joining(", "))
+        + (more > 0 ? " and " + more + " more" : "");
+  }
+
+  private static String ticket(ReadRow row) {
+    String ticket = row.row().get(Field.TICKET);
+    return ticket.isEmpty() ? "line " + row.place().line() : ticket;
+  }
+
+  /** How the figures of a total differ from all sums, and what to compare. */
+  private String differs(Stream<BigDecimal> figures) {
+    var sum = sum(only(rows, row -> AsRead.counts(row, comparison)));
+    var difference = figures.map(sum::subtract).min(Comparator.comparing(BigDecimal::abs)).get();
+    var cancelling = sum(only(rows, row -> row.status().isVoid()));
+    var alike = only(rows, r -> AsRead.weight(r).filter(w -> isAs(w, difference)).isPresent());
+    return "its rows that count come to %s, %s %s, and all %d to %s. %s"
         .formatted(
             sum.toPlainString(),
             difference.abs().toPlainString(),
             difference.signum() > 0 ? "more" : "less",
-            difference.abs().compareTo(cancelling.abs()) == 0
-                ? ". Its rows with the status void weigh as much: look at void= in its layout."
-                : ". Compare them by hand.");
+            rows.size(),
+            sum(rows).toPlainString(),
+            isAs(cancelling, difference)
+                ? "Its rows with the status void weigh as much: look at void= in its layout."
+                : "Before you run, find the difference in the scale's print: "
+                    + (alike.isEmpty()
+                        ? "compare row by row, also the lines that are passed over."
+                        : "does %s, which weighs as much, count?".formatted(tickets(alike))));
+  }
+
+  private static boolean isAs(BigDecimal weight, BigDecimal difference) {
+    return weight.abs().compareTo(difference.abs()) == 0;
   }
 
   private static BigDecimal sum(List<ReadRow> rows) {

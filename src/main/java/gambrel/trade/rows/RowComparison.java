@@ -14,6 +14,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 
@@ -36,6 +37,7 @@ public final class RowComparison {
 
   private final OffsetDateTime asOf;
   private final Map<Place, RowDisposition> dispositions = new HashMap<>();
+  private final Map<Place, ReadRow> cancelledBy = new HashMap<>();
   private final Map<Place, Notice> conflicts = new HashMap<>();
   private final List<Notice> notices = new ArrayList<>();
 
@@ -74,6 +76,11 @@ public final class RowComparison {
     return row.removed()
         ? RowDisposition.VOID
         : dispositions.getOrDefault(row.place(), RowDisposition.USED);
+  }
+
+  /** The void row that cancels a row, or is that row itself; empty for any other row. */
+  public Optional<ReadRow> cancelledBy(ReadRow row) {
+    return Optional.ofNullable(cancelledBy.get(row.place()));
   }
 
   /** Why a row is set aside; null for a row with another disposition. */
@@ -131,8 +138,9 @@ public final class RowComparison {
     return isUsed(row) && row.read().effective(asOf);
   }
 
-  private void cancel(KeyedRow row) {
+  private void cancel(KeyedRow row, KeyedRow by) {
     dispositions.put(row.place(), RowDisposition.VOID);
+    cancelledBy.put(row.place(), by.read());
   }
 
   /**
@@ -144,14 +152,14 @@ public final class RowComparison {
   private void cancel(KeyedRow row, List<KeyedRow> rows) {
     var standing = rows.stream().filter(this::isEffective).toList();
     if (!row.key().isIdentity()) {
-      standing.forEach(this::cancel);
+      standing.forEach(other -> cancel(other, row));
       return;
     }
     standing.stream()
         .filter(candidate -> candidate.content().equals(row.content()))
         .findFirst()
         .or(() -> standing.stream().findFirst().filter(first -> areEqual(standing)))
-        .ifPresent(this::cancel);
+        .ifPresent(other -> cancel(other, row));
   }
 
   private static boolean areEqual(List<KeyedRow> rows) {
@@ -174,7 +182,7 @@ public final class RowComparison {
           || row.status().isRepeat() && isPrinted(row, byTicket.get(row.read().ticketKey()))) {
         dispositions.put(row.place(), RowDisposition.REPEAT);
       } else if (isVoid && row.read().effective(asOf)) {
-        cancel(row);
+        cancel(row, row);
         voids.add(row);
       }
     }
@@ -193,7 +201,7 @@ public final class RowComparison {
         .filter(candidate -> isEffective(candidate) && isBefore(candidate, row))
         .reduce((nearest, candidate) -> isNearer(candidate, nearest, row) ? candidate : nearest)
         .ifPresentOrElse(
-            this::cancel,
+            other -> cancel(other, row),
             () ->
                 notices.add(
                     row.read().about(Notice.of(NoticeCode.VOID_UNUSED)).with("voided", ticket)));
