@@ -19,6 +19,12 @@ import java.util.stream.Stream;
 
 /** Reads and computes as a run does, and prints the notices. */
 final class CheckCommand extends ShopCommand {
+  private static final String SETTLED =
+      "Every question is answered. Compare the rows above with the scale's print, then run.";
+  private static final String WAITS =
+      "Of the exports every question is answered. What stands first with stop or hold still waits:"
+          + " settle it and check again.";
+
   /** The most lines of advice about notices of one kind. */
   private static final int MOST_ADVICE = 20;
 
@@ -54,7 +60,11 @@ final class CheckCommand extends ShopCommand {
         WrongUnit.hint(
                 done.report().night().bodies().values().stream().map(BodyAccount::balance).toList())
             .ifPresent(out()::println);
-        print(done.report().notices(), OrderedParallel.result(exports));
+        var told = OrderedParallel.result(exports);
+        print(done.report().notices(), told);
+        if (told.isSettled()) {
+          out().println(done.exitCode() == 0 ? SETTLED : WAITS);
+        }
         if (preview.isPresent()) {
           reading.run().preview(preview.get(), done.report().night(), value(BODY));
         }

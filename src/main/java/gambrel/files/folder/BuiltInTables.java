@@ -24,7 +24,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.Properties;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -35,6 +37,9 @@ import org.apache.commons.csv.CSVRecord;
 public final class BuiltInTables {
   private static final CSVFormat FORMAT =
       CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get();
+
+  /** The languages of the pages but English. */
+  private static final List<String> LANGUAGES = List.of("de", "es", "fr");
 
   private BuiltInTables() {}
 
@@ -64,21 +69,46 @@ public final class BuiltInTables {
   }
 
   /**
-   * What else the items of a species are called in a region, by item. The columns {@code also} are
-   * common practice of the trade; a blank regional cell means the default.
+   * What else the items of a species are called in a region, and in the other languages of the
+   * pages, by item. The columns {@code also} are common practice of the trade; a blank regional
+   * cell means the default.
    */
   static Map<String, List<String>> also(Species species, Region region) {
+    var languages = LANGUAGES.stream().map(BuiltInTables::names).toList();
     var also = new HashMap<String, List<String>>();
     for (var row : rows("cuts/" + species.id())) {
+      String item = row.get("item");
       String column = region == Region.US ? "also_us" : "also";
-      Stream.of(column, "also")
-          .filter(row::isSet)
-          .map(row::get)
-          .filter(names -> !names.isEmpty())
-          .findFirst()
-          .ifPresent(names -> also.put(row.get("item"), List.of(names.split(";"))));
+      var own =
+          Stream.of(column, "also")
+              .filter(row::isSet)
+              .map(row::get)
+              .filter(names -> !names.isEmpty())
+              .limit(1)
+              .flatMap(names -> Stream.of(names.split(";")));
+      var foreign =
+          languages.stream()
+              .map(names -> names.getProperty(species.id() + '.' + item, names.getProperty(item)))
+              .filter(Objects::nonNull)
+              .flatMap(name -> Stream.of(name.split("[()]")));
+      also.put(item, Stream.concat(own, foreign).toList());
     }
     return also;
+  }
+
+  /** The names of items in a language. */
+  private static Properties names(String language) {
+    String path = "/gambrel/templates/cuts_" + language + ".properties";
+    try (var in = BuiltInTables.class.getResourceAsStream(path)) {
+      if (in == null) {
+        throw new FileNotFoundException(path);
+      }
+      var names = new Properties();
+      names.load(new InputStreamReader(in, StandardCharsets.UTF_8));
+      return names;
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 
   private static Item item(CSVRecord row, Region region) {

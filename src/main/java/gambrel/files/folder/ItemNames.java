@@ -6,6 +6,7 @@ import gambrel.trade.cuts.CutTrees;
 import gambrel.trade.cuts.Item;
 import gambrel.trade.cuts.Region;
 import gambrel.trade.cuts.Species;
+import java.text.Normalizer;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.HashSet;
@@ -199,8 +200,10 @@ public final class ItemNames {
         && word.charAt(0) == other.charAt(0);
   }
 
+  /** The words of a text, without accents. */
   private static Stream<String> parts(String text) {
-    return Stream.of(text.toLowerCase(Locale.ROOT).split("[^\\p{L}\\p{M}]+"));
+    String plain = Normalizer.normalize(text, Normalizer.Form.NFD).replaceAll("\\p{M}", "");
+    return Stream.of(plain.toLowerCase(Locale.ROOT).split("[^\\p{L}]+"));
   }
 
   /** The words of a text in the singular, without the species and those that tell nothing. */

@@ -97,9 +97,12 @@ record AsRead(
     return DecimalText.of(net.isEmpty() ? row.row().get(Field.GROSS) : net);
   }
 
-  /** What of a row cannot be read; empty if all can. */
+  /** What of a row cannot be read; empty if all can, or if a correction removes the row. */
   static Optional<String> problem(ReadRow read) {
     var row = read.row();
+    if (read.removed()) {
+      return Optional.empty();
+    }
     return row.broken()
         .map(NoticeWords.ENGLISH::of)
         .or(

@@ -68,8 +68,10 @@ public final class ExportAssistant {
    * @param lines line by line
    * @param proposed the folders of exports for which a layout is printed
    * @param codes the codes for which codes.csv lacks a row that is printed
+   * @param isSettled whether there are exports and nothing of them is left to be answered
    */
-  public record Told(List<String> lines, Set<String> proposed, Set<String> codes) {}
+  public record Told(
+      List<String> lines, Set<String> proposed, Set<String> codes, boolean isSettled) {}
 
   /**
    * Looks at the exports of a shop folder; says nothing if they cannot be listed.
@@ -83,19 +85,16 @@ public final class ExportAssistant {
           .forEach(assistant::tell);
     } catch (IOException e) {
       // The notices say that the exports cannot be listed.
-      return new Told(List.of(), Set.of(), Set.of());
+      return new Told(List.of(), Set.of(), Set.of(), false);
     }
-    assistant.finish();
-    return new Told(assistant.lines, assistant.proposed, assistant.codes.all());
+    return assistant.told();
   }
 
-  /** Says which codes are missing, or that nothing is open. */
-  private void finish() {
+  private Told told() {
     var missing = codes.lines();
-    if (missing.isEmpty() && !unsettled && !lines.isEmpty()) {
-      say("Every question is answered. Compare the rows above with the scale's print, then run.");
-    }
+    boolean isSettled = missing.isEmpty() && !unsettled && !lines.isEmpty();
     missing.forEach(this::say);
+    return new Told(lines, proposed, codes.all(), isSettled);
   }
 
   /** The first folder under the exports; empty for a file directly there. */

@@ -11,10 +11,12 @@ import gambrel.trade.rows.ReadRow;
 import gambrel.trade.shop.Body;
 import gambrel.trade.shop.CodeIndex;
 import gambrel.trade.shop.IdIndex;
+import gambrel.trade.shop.ScaleCode;
 import gambrel.trade.shop.Shop;
 import gambrel.trade.shop.Step;
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -27,6 +29,9 @@ import java.util.stream.Stream;
 final class MissingCodes {
   /** The two sides of a body differ by less than this factor. */
   private static final BigDecimal MOST_UNLIKE = new BigDecimal("1.25");
+
+  /** No code of the rail weighs less than half of another one of its body. */
+  private static final BigDecimal TWICE = BigDecimal.valueOf(2);
 
   /** Something put into a batch that is no item. */
   private static final String ADDED = "," + Step.ADDED.id();
@@ -42,6 +47,9 @@ final class MissingCodes {
 
   /** By code its name and its rows. */
   private final TreeMap<String, Missing> missing = new TreeMap<>();
+
+  /** By body and code what was weighed. */
+  private final Map<String, Map<String, BigDecimal>> weights = new HashMap<>();
 
   private record Missing(String name, List<ReadRow> rows) {
     Map<String, List<ReadRow>> byBody() {
@@ -69,6 +77,12 @@ final class MissingCodes {
     var texts = names(read.layout().positions(table.top()), table);
     for (var row : read.rows()) {
       String code = row.row().get(Field.CODE);
+      AsRead.weight(row)
+          .ifPresent(
+              weight ->
+                  weights
+                      .computeIfAbsent(row.row().get(Field.BODY), body -> new HashMap<>())
+                      .merge(code, weight, BigDecimal::add));
       if (!code.isEmpty() && row.row().broken().isEmpty() && known.find(code).isEmpty()) {
         missing
             .computeIfAbsent(
@@ -101,7 +115,7 @@ final class MissingCodes {
     tell(
         lines,
         "Of each of these codes put one row there, the right one (gambrel cuts SHOP SPECIES prints"
-            + " the items; a step is hot, cold, pack, bin or tub):",
+            + " the items; a step is hot, cold, pack, bin, tub or test):",
         open);
     return lines;
   }
@@ -123,7 +137,7 @@ final class MissingCodes {
         .map(text -> named(text, likely(of)))
         .filter(found -> !found.isEmpty())
         .findFirst()
-        .map(found -> isOfSides(of) ? found.stream().flatMap(MissingCodes::orSide) : found.stream())
+        .map(found -> isOfSides(code, of) ? found.stream().flatMap(MissingCodes::orSide) : found.stream())
         .map(found -> found.distinct().toList())
         .orElse(List.of());
   }
@@ -131,10 +145,29 @@ final class MissingCodes {
   /** Item and step of a text that names a step of the rail, items, or something added. */
   private List<String> named(String text, Set<Species> likely) {
     var step = FileWord.find(Step.class, text).filter(Step::isRail);
-    var items = names.named(text, likely).stream().flatMap(MissingCodes::withStep).toList();
+    var items = ofSpecies(names.named(text, likely), likely);
     return step.isPresent()
         ? List.of(CutTree.ROOT + ',' + step.get().id())
         : items.isEmpty() ? GuessWords.meaning(text).stream().toList() : items;
+  }
+
+  /** Items with their step; one for each of several species are told together. */
+  private List<String> ofSpecies(List<Item> items, Set<Species> of) {
+    var each = items.stream().flatMap(MissingCodes::withStep).toList();
+    var steps = each.stream().map(meaning -> meaning.replaceFirst(".*,", "")).distinct().toList();
+    boolean isOneEach =
+        items.size() > 1
+            && steps.size() == 1
+            && of.stream()
+                .map(shop.cuts()::of)
+                .allMatch(
+                    tree -> items.stream().filter(i -> tree.find(i.id()).isPresent()).count() == 1);
+    return isOneEach
+        ? List.of(
+            items.stream().map(Item::id).collect(Collectors.joining(ScaleCode.PARTED))
+                + ','
+                + steps.get(0))
+        : each;
   }
 
   /** Item and step of what a code may mean, though it has not just the words of it. */
@@ -146,7 +179,7 @@ final class MissingCodes {
             .flatMap(word -> GuessWords.meaning(word).stream())
             .filter(ADDED::equals);
     boolean unsaid = of.name().isEmpty() && (items.isEmpty() || !text.matches(WORD));
-    var first = of.isOfBatches() ? Stream.of(ADDED) : unsaid ? onRail(of) : Stream.<String>of();
+    var first = of.isOfBatches() ? Stream.of(ADDED) : unsaid ? onRail(code, of) : Stream.<String>of();
     return Stream.of(first, added, items.stream())
         .flatMap(meanings -> meanings)
         .distinct()
@@ -167,23 +200,34 @@ final class MissingCodes {
 
   /**
    * A code without a name may be of the rail if each body has it once, as a carcase, or it is of
-   * sides, and no such code is weighed more often.
+   * sides.
    */
-  private Stream<String> onRail(Missing of) {
-    boolean often =
-        missing.values().stream()
-            .filter(other -> other.name().isEmpty())
-            .flatMap(other -> other.byBody().values().stream())
-            .anyMatch(rows -> rows.size() > 2);
+  private Stream<String> onRail(String code, Missing of) {
     boolean once = of.byBody().values().stream().allMatch(rows -> rows.size() == 1);
-    return often
-        ? Stream.of()
-        : isOfSides(of) ? onRail(CutTree.SIDE) : once ? onRail(CutTree.ROOT) : Stream.of();
+    return isOfSides(code, of)
+        ? onRail(CutTree.SIDE)
+        : once && isHeavy(code, of) ? onRail(CutTree.ROOT) : Stream.of();
+  }
+
+  /** Whether no code of a body has more than twice the weight, as only those of the rail have. */
+  private boolean isHeavy(String code, Missing of) {
+    return of.byBody().keySet().stream()
+        .map(body -> weights.getOrDefault(body, Map.of()))
+        .allMatch(
+            its ->
+                its.values().stream()
+                    .noneMatch(
+                        other ->
+                            its.getOrDefault(code, BigDecimal.ZERO)
+                                    .multiply(TWICE)
+                                    .compareTo(other)
+                                < 0));
   }
 
   /** Whether most bodies of a species have two rows of the code as their two sides have. */
-  private boolean isOfSides(Missing of) {
-    return Groups.inOrder(of.byBody().entrySet().stream(), body -> species(body.getKey()))
+  private boolean isOfSides(String code, Missing of) {
+    return isHeavy(code, of)
+        && Groups.inOrder(of.byBody().entrySet().stream(), body -> species(body.getKey()))
         .values()
         .stream()
         .anyMatch(

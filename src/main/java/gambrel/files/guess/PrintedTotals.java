@@ -143,6 +143,9 @@ record PrintedTotals(
   private void addParts(
       Map<String, List<ReadRow>> parts, String those, String all, List<ReadRow> of) {
     parts.put(those + " that count", only(of, row -> AsRead.counts(row, comparison)));
+    parts.put(
+        those + " that count and those that corrections.csv removes",
+        only(of, row -> row.removed() || AsRead.counts(row, comparison)));
     parts.put(all, of);
     parts.put(
         all + " but the cancelled ones",
