@@ -241,7 +241,12 @@ public final class ExportAssistant {
       cancelled(read);
     }
     long files = read.rows().stream().map(row -> row.place().file()).distinct().count();
-    var times = read.rows().stream().map(ExportAssistant::time).sorted().toList();
+    var times =
+        read.rows().stream()
+            .map(ExportAssistant::time)
+            .filter(time -> !time.isEmpty())
+            .sorted()
+            .toList();
     var weights = new TreeMap<String, BigDecimal>();
     read.rows().stream()
         .filter(row -> AsRead.counts(row, read.comparison()))
@@ -252,18 +257,19 @@ public final class ExportAssistant {
                     AsRead.weight(row).orElseThrow(),
                     BigDecimal::add));
     say(
-        "  In %s %d rows from %s to %s; those that count weigh %s."
+        "  In %s %d rows%s; those that count weigh %s."
             .formatted(
                 files == MOST_FILES ? "the first and last files" : "all",
                 read.rows().size(),
-                times.get(0),
-                times.get(times.size() - 1),
+                times.isEmpty()
+                    ? " without a time"
+                    : " from " + times.get(0) + " to " + times.get(times.size() - 1),
                 weights.isEmpty()
                     ? "nothing"
                     : weights.entrySet().stream()
                         .map(sum -> sum.getValue().toPlainString() + ' ' + sum.getKey())
                         .collect(Collectors.joining(" and "))));
-    if (times.stream().allMatch(time -> time.endsWith("T00:00"))) {
+    if (!times.isEmpty() && times.stream().allMatch(time -> time.endsWith("T00:00"))) {
       say(
           "  No row has a clock time: all count as 00:00. If a column has it, name it: column.clock=");
     }
