@@ -213,7 +213,7 @@ public final class CsvRows {
   }
 
   private CsvRow row(Span span, List<String> cells) {
-    String raw = GAPS.containsKey(delimiter) ? span.text().replace(delimiter, ' ') : span.text();
+    String raw = TextForm.isOfBlanks(delimiter) ? span.text().replace(delimiter, ' ') : span.text();
     return new CsvRow(lines.get(span.start()).number(), raw, cells, span.fault());
   }
 

@@ -56,6 +56,11 @@ public record TextForm(
           Map.of(),
           '.');
 
+  /** Whether blanks part cells, so that last cells of a line may be printed as blanks. */
+  public static boolean isOfBlanks(char delimiter) {
+    return delimiter == BLANKS || delimiter == ANY_BLANKS;
+  }
+
   /** Copies the collections. */
   public TextForm {
     above = Map.copyOf(above);

@@ -96,7 +96,9 @@ final class ExportFileReader {
     }
     int fewest = Math.max(1, layout.fewest(positions));
     var csv = csv(lines, header, fewest, named ? header.width() : Integer.MAX_VALUE);
-    int width = named ? header.width() : usualWidth(csv, header.next());
+    int usual = named ? header.width() : usualWidth(csv, header.next());
+    int reached = positions.values().stream().mapToInt(at -> at + 1).max().orElse(0);
+    int width = Math.max(usual, reached);
     var read = csv.all(header.next(), new ExportRows(path, layout, width, positions, counted)::row);
     String top = header.row().raw();
     var known =
@@ -108,7 +110,7 @@ final class ExportFileReader {
       return file.withoutRows();
     }
     var last = lines.get(lines.size() - 1);
-    if (last.end().isEmpty() && isCut(last, csv.all(header.next()), width, header.delimiter())) {
+    if (last.end().isEmpty() && isCut(last, csv.all(header.next()), usual, header.delimiter())) {
       var place = new Place(path, last.number());
       String raw = rows.isEmpty() ? "" : rows.get(rows.size() - 1).raw();
       notices.add(Notice.of(NoticeCode.EXPORT_UNFINISHED, "CUT", place).quoting(raw));

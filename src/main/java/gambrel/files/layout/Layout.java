@@ -69,6 +69,8 @@ public record Layout(
   /** The column of a barcode. */
   public static final String BARCODE = "barcode";
 
+  private static final int LAST_BLANKS = 2;
+
   private static final Pattern NUMBER = Pattern.compile("\\d{1,6}");
 
   private static final Pattern DIGITS = Pattern.compile("\\d+");
@@ -172,7 +174,10 @@ public record Layout(
         && named.values().stream().allMatch(text -> text.isEmpty() || isNumber(text));
   }
 
-  /** The index of each column in a file with this header. */
+  /**
+   * The index of each column in a file with this header. Where blanks part cells, its first line may
+   * lack up to {@link #LAST_BLANKS} last cells that a row can do without.
+   */
   public Map<String, Integer> positions(Header header) {
     if (areCompared()) {
       return comparison(header).positions();
@@ -181,7 +186,7 @@ public record Layout(
     var positions = new HashMap<String, Integer>();
     named.forEach(
         (column, reference) ->
-            position(reference, header.width(), byName)
+            position(reference, width(column, header), byName)
                 .ifPresent(position -> positions.put(column, position)));
     var claimed = Set.copyOf(positions.values());
     for (String column : own) {
@@ -191,6 +196,14 @@ public record Layout(
       }
     }
     return positions;
+  }
+
+  /** The number of cells among which a column may be that is given by its number. */
+  private int width(String column, Header header) {
+    boolean mayBeBlank =
+        TextForm.isOfBlanks(header.delimiter())
+            && reach.stream().noneMatch(group -> group.contains(column));
+    return header.width() + (mayBeBlank ? LAST_BLANKS : 0);
   }
 
   private static Optional<Integer> position(

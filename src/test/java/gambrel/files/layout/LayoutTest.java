@@ -728,6 +728,41 @@ class LayoutTest {
     assertEquals("2.5", row.get(Field.NET));
   }
 
+  private static final String PRINTED =
+      "delimiter=any-blanks\nheader=no\ncolumn.time=1\ncolumn.code=2\ncolumn.net=3\n";
+
+  @Test
+  void whereBlanksPartCellsALastOneMayBeMissingInTheFirstLineAndElsewhere() {
+    var layout = PRINTED + "column.status=4\nvalue.status.\\*=void\n";
+    var marked = "2026-07-01T09:00 71  2.5\n2026-07-01T09:01 71  2.6 *\n2026-07-01T09:02 71  2.7";
+    for (String export : List.of(marked, marked.replace("*", ""))) {
+      var rows = rows(layout, export);
+      assertEquals(
+          List.of("", export.contains("*") ? "void" : "", ""),
+          rows.stream().map(row -> row.get(Field.STATUS)).toList());
+      assertTrue(rows.stream().allMatch(row -> row.broken().isEmpty()), rows::toString);
+    }
+    assertEquals(
+        "it has 5 cells where most rows have 4",
+        rows(layout, marked.replace("*", "* *")).get(1).broken().map(ENGLISH::of).orElse(""));
+  }
+
+  /** A scale that no longer prints a column must not be read as if it were blank. */
+  @ParameterizedTest
+  @CsvSource({"any-blanks, body, 4", "any-blanks, status, 6", "comma, status, 4"})
+  void anyOtherColumnBehindTheFirstLineIsLacking(String delimiter, String column, int number) {
+    var layout = PRINTED.replace("any-blanks", delimiter) + "column.%s=%d\n";
+    var export = "2026-07-01T09:00 71 2.5\n2026-07-01T09:01 71 2.6\n";
+    var notices =
+        read(
+                layout.formatted(column, number),
+                delimiter.equals("comma") ? export.replace(' ', ',') : export)
+            .notices();
+    assertEquals(
+        List.of("it lacks the column %d; its first line has 3 cells".formatted(number)),
+        notices.stream().map(ENGLISH::message).toList());
+  }
+
   @Test
   void theDateInAFilesNameMayBeByThePatternOfDates() {
     files
