@@ -19,6 +19,7 @@ import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
@@ -126,7 +127,7 @@ public final class ExportAssistant {
       }
       var read = AsRead.of(folder, some, choice, shop, asOf);
       var named = name.isEmpty() ? folderFor() : name;
-      var draft = LayoutProposal.of(sample, shop, today, named, choice);
+      var draft = LayoutProposal.of(sample, shop, today, named, choice, read);
       boolean saved = !choice.settings().isEmpty() || choice.fault().isPresent();
       boolean doubtful = draft.table().header() && !draft.questions().isEmpty();
       if (!saved && (!read.isRight() || doubtful)) {
@@ -166,14 +167,14 @@ public final class ExportAssistant {
    * Whether a layout has the line of a status, or a column or value for the key of another line.
    */
   private static boolean has(Layouts.Choice choice, Set<String> read, String line) {
-    var parts = line.split("(?<!\\\\)=", 2);
-    String value = choice.settings().get(parts[0].replace("\\", ""));
+    String key = LayoutDraft.key(line);
+    String value = choice.settings().get(key);
     if (value == null) {
-      return line.startsWith("column.") && read.contains(parts[0].substring("column.".length()));
+      return line.startsWith("column.") && read.contains(key.substring("column.".length()));
     }
     return line.startsWith("value.status.")
-        ? parts[1].equalsIgnoreCase(value.strip())
-        : parts[1].isEmpty() || !value.isBlank();
+        ? line.endsWith('=' + value.strip().toLowerCase(Locale.ROOT))
+        : line.endsWith("=") || !value.isBlank();
   }
 
   private void say(String line) {
@@ -367,6 +368,13 @@ public final class ExportAssistant {
       columns(read, draft, false);
       rows(read, draft.sample());
       codes.add(read, draft.table());
+    }
+    var missing = draft.lines().stream().skip(choice.lines().size()).toList();
+    if (choice.saved().isPresent() && !missing.isEmpty()) {
+      String file = choice.layout().place().file();
+      say("  Lines that are missing in " + file + "; put them at its end:");
+      missing.forEach(line -> say("  " + line));
+      proposed.add(draft.name());
     }
   }
 

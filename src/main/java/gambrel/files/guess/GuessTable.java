@@ -94,9 +94,10 @@ record GuessTable(
   /**
    * The table of some files; without columns if there is none.
    *
-   * @param known the form of the files by a layout, if one is saved
+   * @param layout how they are read, if that is saved
    */
-  static GuessTable of(List<SampleFile> exports, Optional<TextForm> known) {
+  static GuessTable of(List<SampleFile> exports, Optional<Layout> layout) {
+    var known = layout.map(Layout::text);
     var files =
         exports.stream()
             .map(file -> known.map(form -> counted(file, form)).orElse(file))
@@ -105,7 +106,7 @@ record GuessTable(
     var form =
         files.isEmpty()
             ? new TableForm(',', TextForm.DOUBLE_QUOTE, 0, 0)
-            : TableForm.of(files.get(0), known);
+            : TableForm.of(files, layout);
     if (form.width() == 0) {
       return new GuessTable(
           form, 0, false, false, List.of(), List.of(), List.of(), "", List.of(), List.of());
@@ -180,7 +181,8 @@ record GuessTable(
   /** Its columns as the header of a file. */
   Header top() {
     var names = columns.stream().map(Column::header).toList();
-    return new Header(form.delimiter(), names, null, 0);
+    // No column is beyond them, as one may be behind the first line of a file.
+    return new Header(',', names, null, 0);
   }
 
   /**

@@ -16,7 +16,8 @@ import java.util.Set;
  * @param sample the exports
  * @param table the exports as a table
  * @param fields the choices of columns by field
- * @param lines its lines, or those of a saved layout; none if the text has no columns
+ * @param lines its lines, or those of a saved layout and what it is missing; none if the text has
+ *     no columns
  * @param found what was found about the exports
  * @param questions what is open
  * @param withheld fields that stay out of the layout until a question is answered
@@ -160,12 +161,18 @@ record LayoutDraft(
     return text.replaceAll("\\p{Cntrl}+", " ");
   }
 
+  /** The key of a line as the settings of a layout have it. */
+  static String key(String line) {
+    return line.split("(?<!\\\\)=", 2)[0].replace("\\", "");
+  }
+
   /** A foreign text in the key of a layout. */
   static String escaped(String foreign) {
     return foreign
         .replace("\\", "\\\\")
         .replace("=", "\\=")
         .replace("#", "\\#")
-        .replace("!", "\\!");
+        .replace("!", "\\!")
+        .replace("*", "\\*");
   }
 }

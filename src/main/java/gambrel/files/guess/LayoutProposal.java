@@ -13,6 +13,7 @@ import gambrel.trade.shop.ScaleCode;
 import gambrel.trade.shop.Shop;
 import gambrel.trade.shop.Step;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -45,6 +46,9 @@ final class LayoutProposal {
   /** Whether a layout is saved that can be used. */
   private final boolean saved;
 
+  /** Whether the saved layout goes on with what is proposed. */
+  private final boolean goesOn;
+
   /** Whether it reads a status. */
   private final boolean readsStatus;
 
@@ -57,32 +61,76 @@ final class LayoutProposal {
   private final ProposedWeights weights;
 
   /**
-   * The layout that is proposed for exports; or a saved one, with the questions about it.
+   * The layout that is proposed for exports; or a saved one, with the questions about it. One that
+   * reads no row goes on with the lines that are missing in it.
    *
    * @param name the first folder of the exports
    * @param today the day of the run
    * @param choice what is saved
+   * @param read what is read so
    */
   static LayoutDraft of(
-      ExportSample sample, Shop shop, LocalDate today, String name, Layouts.Choice choice) {
-    var proposal = new LayoutProposal(sample, shop, today, name, choice.saved());
+      ExportSample sample,
+      Shop shop,
+      LocalDate today,
+      String name,
+      Layouts.Choice choice,
+      AsRead read) {
+    var proposal = new LayoutProposal(sample, shop, today, name, choice.saved(), read);
     if (!proposal.table.columns().isEmpty()) {
       proposal.write();
     }
     if (proposal.saved) {
+      var missing = proposal.goesOn ? proposal.missing(choice) : List.<String>of();
       proposal.draft.lines().clear();
       proposal.draft.lines().addAll(choice.lines());
+      proposal.draft.lines().addAll(missing);
     }
     return proposal.draft;
   }
 
+  /**
+   * Whether a saved layout reads no row yet. Where files cannot be read, it names no column for a
+   * field that a row needs.
+   */
+  private boolean isUnfinished(Layout saved, AsRead read) {
+    var columns = saved.positions(table.top()).keySet();
+    boolean lacks = !saved.named().values().containsAll(saved.lacking(columns));
+    return read.isWrong() && (read.fault().isEmpty() || lacks);
+  }
+
+  /** The proposed lines with keys that a saved layout does not have, each below its reason. */
+  private List<String> missing(Layouts.Choice choice) {
+    var columns = choice.layout().positions(table.top()).keySet();
+    var missing = new ArrayList<String>();
+    var reasons = new ArrayList<String>();
+    for (String line : draft.lines()) {
+      reasons.add(line);
+      if (!line.startsWith("#")) {
+        String key = LayoutDraft.key(line);
+        boolean isRead = columns.stream().anyMatch(column -> key.equals("column." + column));
+        if (!choice.settings().containsKey(key) && !isRead) {
+          missing.addAll(reasons);
+        }
+        reasons.clear();
+      }
+    }
+    return missing;
+  }
+
   private LayoutProposal(
-      ExportSample sample, Shop shop, LocalDate today, String name, Optional<Layout> layout) {
+      ExportSample sample,
+      Shop shop,
+      LocalDate today,
+      String name,
+      Optional<Layout> layout,
+      AsRead read) {
     this.sample = sample;
     this.shop = shop;
     this.name = name;
     this.saved = layout.isPresent();
-    this.table = GuessTable.of(sample.files(), layout.map(Layout::text));
+    this.table = GuessTable.of(sample.files(), layout);
+    this.goesOn = layout.filter(of -> isUnfinished(of, read)).isPresent();
     this.numbers = new GuessNumbers(table);
     var formats = new GuessTimes(shop.settings().locale());
     this.guesses = new GuessFields(table, formats, numbers, shop, scale());
@@ -119,10 +167,7 @@ final class LayoutProposal {
   /** Takes each column as a saved layout reads it. */
   private void takeSaved(Layout saved) {
     var read = saved.positions(table.top());
-    draft
-        .fields()
-        .values()
-        .removeIf(choice -> read.containsValue(choice.column().number() - 1));
+    draft.fields().values().removeIf(choice -> read.containsValue(choice.column().number() - 1));
     read.forEach((field, at) -> draft.choose(field, table.columns().get(at), "so it is saved"));
   }
 
@@ -411,7 +456,7 @@ final class LayoutProposal {
 
   /** Asks of a saved layout that reads no status whether it should. */
   private void askSavedForStatus(List<String> values) {
-    if (saved && draft.has("status")) {
+    if (saved && !goesOn && draft.has("status")) {
       var lines = Stream.concat(Stream.of(draft.column("status").line("status")), values.stream());
       draft.ask(
           "Does " + draft.column("status").name() + " say which weighings count?",

@@ -2,8 +2,11 @@ package gambrel.files.guess;
 
 import gambrel.files.csv.CsvRow;
 import gambrel.files.csv.CsvRows;
+import gambrel.files.csv.Header;
 import gambrel.files.csv.TextForm;
 import gambrel.files.guess.ExportSample.SampleFile;
+import gambrel.files.layout.Layout;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Optional;
@@ -25,44 +28,100 @@ record TableForm(char delimiter, char quote, int least, int width) {
   private static final List<Character> DELIMITERS =
       List.of(';', '\t', '|', ',', '~', '^', TextForm.BLANKS, TextForm.ANY_BLANKS);
 
+  /** The fewest figures of a cell that holds several cells: a date and a time are two. */
+  private static final int PACKED = 3;
+
+  private static final Pattern BLANKS = Pattern.compile("\\h+");
   private static final Pattern PRINTED = Pattern.compile("\\S+(?:\\h\\S+)*");
   private static final Pattern FIGURE = Pattern.compile("[+-]?\\d+|[+-]?\\d.*\\d.*|[](].*\\d.*");
   private static final Pattern RULE = Pattern.compile("[^\\p{L}\\d]+");
 
   /**
-   * The form of a file.
+   * The form of files, of which the first decides.
    *
-   * @param known the form by a layout, if one is saved
+   * @param layout how they are read, if that is saved
    */
-  static TableForm of(SampleFile file, Optional<TextForm> known) {
+  static TableForm of(List<SampleFile> files, Optional<Layout> layout) {
+    var file = files.get(0);
+    var known = layout.map(Layout::text);
     char quote = known.map(TextForm::quote).orElseGet(() -> quote(file));
     var best = new TableForm(',', quote, 0, 0);
     long most = 0;
     boolean named = false;
+    boolean packed = false;
     for (char candidate : known.map(TextForm::delimiters).orElse(DELIMITERS)) {
       if (named && candidate == TextForm.ANY_BLANKS) {
         break;
       }
       var rows = new TableForm(candidate, quote, 0, 0).rows(file);
       int usual = CsvRows.usualWidth(rows.stream().map(row -> row.cells().size()).toList(), 2);
-      long fitting = rows.stream().filter(row -> row.cells().size() == usual).count();
+      long whole = rows.stream().filter(row -> row.cells().size() == usual).count();
       // A blank stands within cells, too.
-      boolean blank = candidate < ' ' && candidate != '\t';
-      boolean enough = blank ? usual > 3 && fitting > 2 : usual > 1;
+      boolean blank = TextForm.isOfBlanks(candidate);
+      boolean enough = blank ? usual > 3 && whole > 2 : usual > 1;
+      long marked = blank && enough ? marked(rows, usual) : 0;
+      long fitting = whole + marked;
       // A decimal comma parts as many; of columns set by blanks some are only one blank apart.
       int names = candidate == TextForm.BLANKS && enough ? names(file, rows, usual) : 0;
+      boolean finer = candidate == TextForm.ANY_BLANKS && best.delimiter == TextForm.BLANKS;
       boolean asGood =
           usual > best.width
-              && fitting >= most
-              && (names > 0
-                  || candidate == TextForm.ANY_BLANKS && best.delimiter == TextForm.BLANKS);
+              && (fitting >= most && (names > 0 || finer)
+                  || finer
+                      && packed
+                      && fitting * GuessNumbers.SOME >= most * (GuessNumbers.SOME - 1));
       if (enough && (fitting > most || asGood) && (best.width < 3 || usual * 2 > best.width)) {
         most = fitting;
         named = names > 0;
+        packed = isPacked(rows, usual);
         best = new TableForm(candidate, quote, usual, Math.max(usual, names));
       }
     }
-    return best;
+    return best.reaching(files, layout);
+  }
+
+  /** The form with the columns behind those of most lines: of marks, or as a layout reads them. */
+  private TableForm reaching(List<SampleFile> files, Optional<Layout> layout) {
+    var plain = new TableForm(delimiter, quote, 0, 0);
+    boolean marked =
+        TextForm.isOfBlanks(delimiter)
+            && files.stream().anyMatch(file -> marked(plain.rows(file), least) > 0);
+    var header = new Header(delimiter, Collections.nCopies(width, ""), null, 0);
+    int reached =
+        layout.stream()
+            .flatMap(of -> of.positions(header).values().stream())
+            .mapToInt(at -> at + 1)
+            .max()
+            .orElse(0);
+    int marks = marked ? least + 1 : 0;
+    return new TableForm(delimiter, quote, least, Math.max(width, Math.max(marks, reached)));
+  }
+
+  /**
+   * The number of rows with one cell more at their end, a mark such as scales print behind the few
+   * weighings that are not like the others; 0 if they are not few.
+   */
+  private static long marked(List<CsvRow> rows, int usual) {
+    var all = rows.stream().map(row -> new GuessTable.Row("", row)).toList();
+    var like = new TableRows(all, usual);
+    long marked =
+        rows.stream()
+            .filter(row -> row.cells().size() == usual + 1 && like.isLikeARow(row))
+            .map(row -> row.cell(usual))
+            .filter(word -> GuessWords.isDoubtful(word) || GuessWords.isStatus(word))
+            .count();
+    return marked * 2 < rows.size() ? marked : 0;
+  }
+
+  /** Whether a cell of most rows holds several cells that one blank parts. */
+  private static boolean isPacked(List<CsvRow> rows, int usual) {
+    return IntStream.range(0, usual)
+        .anyMatch(
+            i -> rows.stream().filter(row -> isPacked(row.cell(i))).count() * 2 > rows.size());
+  }
+
+  private static boolean isPacked(String cell) {
+    return BLANKS.splitAsStream(cell).filter(text -> text.matches(".*\\d.*")).count() >= PACKED;
   }
 
   /**

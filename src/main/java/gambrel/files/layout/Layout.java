@@ -175,8 +175,8 @@ public record Layout(
   }
 
   /**
-   * The index of each column in a file with this header. Where blanks part cells, its first line may
-   * lack up to {@link #LAST_BLANKS} last cells that a row can do without.
+   * The index of each column in a file with this header. Where blanks part cells, its first line
+   * may lack up to {@link #LAST_BLANKS} last cells that a row can do without.
    */
   public Map<String, Integer> positions(Header header) {
     if (areCompared()) {

@@ -595,6 +595,103 @@ class ExportAssistantTest {
         () -> String.join("\n", said));
   }
 
+  /** Fields that one blank parts, and weights that many do; a star behind a weighing or two. */
+  private static final String STARRED =
+      """
+      0001 280726 0905 B17 ROAST      1.305   0.020   1.285 kg
+      0002 280726 0907 B17 ROAST      1.330   0.020   1.310 kg
+      0003 280726 0912 A12 BONE       2.065   0.020   2.045 kg
+      0004 280726 1016 A12 BONE       1.980   0.020   1.960 kg *
+      0005 280726 1017 A12 ROAST      1.925   0.020   1.905 kg
+      0006 280726 1018 B17 ROAST      1.015   0.020   0.995 kg
+      """;
+
+  @ParameterizedTest
+  @ValueSource(strings = {"", "SUM    6   0.120   7.540 kg\n"})
+  void aRareMarkBehindPrintedColumnsIsAColumnThatIsAskedAbout(String foot) {
+    var said = said(STARRED + foot);
+    var settings = settings(said);
+    assertTrue(
+        settings.containsAll(
+            List.of("delimiter=any-blanks", "header=no", "column.net=8", "column.status=10")),
+        () -> String.join("\n", said));
+    assertSays(said, "    value.status.\\*=ok");
+    assertSays(said, "    value.status.\\*=void");
+    assertFalse(said.contains("    constant.date=name"));
+
+    var rows =
+        read("S1", String.join("\n", settings) + "\nvalue.status.\\*=void\n").files().get(0).rows();
+    assertEquals(
+        List.of("", "", "", "void", "", ""),
+        rows.stream().map(row -> row.get(Field.STATUS)).toList());
+    assertEquals("2026-07-28T10:16", rows.get(3).get(Field.TIME));
+    assertTrue(rows.stream().allMatch(row -> row.broken().isEmpty()), rows::toString);
+    assertTrue(
+        said().stream().noneMatch(line -> line.contains("To be answered")), said()::toString);
+  }
+
+  @Test
+  void aMarkMayStandInALaterFileOnly() {
+    files.with("exports/S1/b.csv", STARRED.replaceAll("(?m)^0", "1").replace("07", "08"));
+    var said = said(STARRED.replace(" *", ""));
+    assertSays(said, "    value.status.\\*=void");
+    assertTrue(settings(said).contains("column.status=10"), () -> String.join("\n", said));
+  }
+
+  @Test
+  void aColumnOfMarksThatIsReadMayBeBlankInEveryFile() {
+    var said = said(STARRED);
+    var layout = String.join("\n", settings(said)) + "\nvalue.status.\\*=void\n";
+    files.with("layouts/S1.properties", layout);
+    var columns = said(STARRED.replace(" *", "")).stream().filter(l -> l.startsWith("  Columns:"));
+    assertEquals(List.of(true), columns.map(line -> line.endsWith(", status column 10.")).toList());
+  }
+
+  /** The second word of a name is no mark. */
+  @Test
+  void aWordThatMayBeOfANameIsNoMark() {
+    var said = said(STARRED.replace(" *", " bone"));
+    assertFalse(settings(said).contains("column.status=10"), () -> String.join("\n", said));
+  }
+
+  @Test
+  void whatAHalfWrittenLayoutIsMissingIsPrintedToBeAdded() {
+    var half = "delimiter=any-blanks\nheader=no\ncolumn.date=2\ncolumn.ticket=1\n";
+    files.with("layouts/S1.properties", half);
+    var said = said(STARRED);
+    String head = "  Lines that are missing in layouts/S1.properties; put them at its end:";
+    assertSays(said, head);
+    var missing =
+        said.subList(said.indexOf(head) + 1, said.size()).stream()
+            .takeWhile(line -> line.startsWith("  "))
+            .map(String::strip)
+            .toList();
+    assertTrue(
+        missing.containsAll(
+            List.of(
+                "date=ddMMyy", "column.clock=3", "clock=HHmm", "column.body=4", "column.net=8")),
+        () -> String.join("\n", said));
+    assertTrue(
+        missing.stream()
+            .noneMatch(l -> l.matches("delimiter=.*|header=.*|column.date=.*|.*ticket=1")),
+        missing::toString);
+
+    var layout = half + String.join("\n", missing) + "\nvalue.status.\\*=void\n";
+    files.with("layouts/S1.properties", layout);
+    assertFalse(said().contains(head));
+    assertEquals(List.of(), read("S1", layout).notices());
+  }
+
+  @Test
+  void ofAFileThatEndsInTheMiddleALayoutIsMissingNothing() {
+    var whole =
+        "delimiter=any-blanks\nheader=no\ncolumn.date=2\ndate=ddMMyy\ncolumn.clock=3\n"
+            + "clock=HHmm\ncolumn.code=5\ncolumn.net=8\n";
+    files.with("layouts/S1.properties", whole);
+    var said = said(STARRED.replaceFirst("0.995 kg\n$", "0.9"));
+    assertTrue(said.stream().noneMatch(line -> line.contains("missing")), said::toString);
+  }
+
   @Test
   void ofAScaleByAnotherNameItIsAskedOnceWhichIsMeant() {
     var said =
