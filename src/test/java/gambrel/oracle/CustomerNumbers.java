@@ -8,7 +8,7 @@ import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
  * The exact figures of one customer's part of a body, by the names that the attachment of a
- * statement gives them; {@code meat_home}, {@code other_home}, {@code offal}, {@code outright},
+ * statement gives them; {@code meat_home}, {@code bone_fat_home}, {@code offal}, {@code outright},
  * {@code added} and {@code boxes} are sums that only the page prints.
  */
 final class CustomerNumbers {
@@ -26,7 +26,7 @@ final class CustomerNumbers {
   static Map<String, BigFraction> of(World world, String body, String customer) {
     var shares = world.verdicts.get(body).shares();
     var numbers = new CustomerNumbers(world.yields.get(body), shares, customer);
-    for (var sum : Set.of("take_home", "meat_home", "other_home", "offal", "outright", "added")) {
+    for (var sum : Set.of("take_home", "meat_home", "bone_fat_home", "offal", "outright", "added")) {
       numbers.numbers.put(sum, BigFraction.ZERO);
     }
     numbers.packs();
@@ -80,8 +80,12 @@ final class CustomerNumbers {
       return;
     }
     numbers.merge("take_home", weight, BigFraction::add);
-    boolean meat = kind.equals("meat") || kind.equals("trim");
-    numbers.merge(meat ? "meat_home" : "other_home", weight, BigFraction::add);
+    if (Set.of("meat", "trim").contains(kind)) {
+      numbers.merge("meat_home", weight, BigFraction::add);
+    }
+    if (Set.of("bone", "fat").contains(kind)) {
+      numbers.merge("bone_fat_home", weight, BigFraction::add);
+    }
     if (outright) {
       numbers.merge("outright", weight, BigFraction::add);
     }

@@ -62,13 +62,13 @@ final class BoxAnswers extends StatementPart {
         : wording.counted(key + "some", packs, weight, mixed);
   }
 
-  /** What the boxes hold by kind; empty if it is nothing but meat or offal. */
+  /** What the boxes hold by kind; empty if it is nothing but cuts or offal. */
   private Optional<String> kinds() {
     var parts = new ArrayList<>(onTop());
     if (!own.takeHome().isZero()) {
       parts.add(0, say(meat(), home(own.takeHome())));
     }
-    boolean plain = parts.size() < 2 && own.otherHome().isZero();
+    boolean plain = parts.size() < 2 && own.boneAndFat().isZero();
     return plain ? Optional.empty() : Optional.of(say("packs.parts", String.join(", ", parts)));
   }
 
@@ -77,8 +77,12 @@ final class BoxAnswers extends StatementPart {
     if (packed.stream().anyMatch(line -> line.kind() == Kind.FAT)) {
       return "packs.part.fat";
     }
-    boolean bone = packed.stream().anyMatch(line -> tree.facts(line.item()).isOnBone());
-    return bone || !own.otherHome().isZero() ? "packs.part.bone" : "packs.part.meat";
+    return packed.stream().anyMatch(this::hasBone) ? "packs.part.bone" : "packs.part.meat";
+  }
+
+  /** Whether a line has bone in it. A piece that was not broken further counts as on the bone. */
+  private boolean hasBone(Entitlement.Line line) {
+    return !line.isOffal() && (!line.kind().isMeat() || tree.facts(line.item()).isOnBone());
   }
 
   /** The packs that name a customer who also has a share. */

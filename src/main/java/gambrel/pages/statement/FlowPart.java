@@ -186,9 +186,9 @@ final class FlowPart extends StatementPart {
   private List<String> notes() {
     var outputs = balance.outputs().orElseThrow();
     var sentences = new ArrayList<>(new RestAnswer(this).slaughter());
-    var other = account.sum(Entitlement::otherHome);
-    if (is(Outcome.CUT) && !other.isZero()) {
-      sentences.add(say("flow.other", home(other)));
+    var packed = account.sum(Entitlement::boneAndFat);
+    if (!packed.isZero()) {
+      sentences.add(say("flow.other", home(packed)));
     }
     if (balance.fromBlock()) {
       sentences.add(say("flow.block"));

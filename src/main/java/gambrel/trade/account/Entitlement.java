@@ -40,11 +40,6 @@ public record Entitlement(
       return kind == Kind.OFFAL;
     }
 
-    /** Whether it is meat or trim. */
-    public boolean isMeat() {
-      return kind == Kind.MEAT || kind == Kind.TRIM;
-    }
-
     /** The part of the weight that is a share. */
     public Weight shared() {
       return weight.minus(outright);
@@ -71,9 +66,9 @@ public record Entitlement(
     return sum(line -> !line.isOffal(), Line::weight).plus(batches);
   }
 
-  /** The part of the take-home weight that is neither meat nor trim, such as bones. */
-  public Weight otherHome() {
-    return sum(line -> !line.isOffal() && !line.isMeat(), Line::weight);
+  /** The bone and fat in the take-home weight. */
+  public Weight boneAndFat() {
+    return sum(line -> line.kind().isBoneOrFat(), Line::weight);
   }
 
   /** The weight of packs that name the customer, offal left out. */

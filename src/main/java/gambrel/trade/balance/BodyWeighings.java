@@ -69,8 +69,7 @@ public record BodyWeighings(Body body, CutTree tree, List<Weighing> all) {
 
   /** Whether a weighing is of meat or trim. */
   public boolean isMeat(Weighing weighing) {
-    var kind = kind(weighing);
-    return kind == Kind.MEAT || kind == Kind.TRIM;
+    return kind(weighing).isMeat();
   }
 
   /** The kind of a weighing's item; waste if the tree lacks the item. */
@@ -81,7 +80,7 @@ public record BodyWeighings(Body body, CutTree tree, List<Weighing> all) {
   /** The kind that a bin counts as: bone, fat, or waste for everything else. */
   public Kind binKind(Weighing bin) {
     var kind = kind(bin);
-    return kind == Kind.BONE || kind == Kind.FAT ? kind : Kind.WASTE;
+    return kind.isBoneOrFat() ? kind : Kind.WASTE;
   }
 
   /** Whether a weighing is a pack, a bin, or a tub that goes into a batch. */

@@ -1,6 +1,7 @@
 package gambrel.trade.cuts;
 
 import java.math.BigDecimal;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -15,6 +16,9 @@ import java.util.function.Predicate;
  * @param all the kinds, in the order in which a page lists them
  */
 public record Foods(BigDecimal fridge, BigDecimal freezer, List<Food> all) {
+  private static final Set<Kind> EATEN =
+      EnumSet.of(Kind.CARCASE, Kind.PIECE, Kind.MEAT, Kind.TRIM, Kind.OFFAL);
+
   /** Copies the list. */
   public Foods {
     all = List.copyOf(all);
@@ -56,7 +60,7 @@ public record Foods(BigDecimal fridge, BigDecimal freezer, List<Food> all) {
    */
   public Optional<Food> of(CutTree tree, String item) {
     return tree.find(item)
-        .filter(i -> i.kind() == Kind.MEAT || i.kind() == Kind.TRIM || i.kind() == Kind.OFFAL)
+        .filter(i -> EATEN.contains(i.kind()))
         .flatMap(i -> i.facts().food().or(() -> ofKind(i.kind())).or(() -> tree.facts(item).food()))
         .flatMap(
             id -> find(food -> food.id().equals(id) && food.species().contains(tree.species())));

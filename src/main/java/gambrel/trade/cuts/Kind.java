@@ -6,7 +6,7 @@ import gambrel.trade.measure.FileWord;
 public enum Kind implements FileWord {
   /** The whole body, its sides and quarters, which hang. */
   CARCASE,
-  /** A piece to be broken further, not normally packed. */
+  /** A piece to be broken further; packed whole it goes home as it is, neither meat nor bone. */
   PIECE,
   /** A cut that goes home, on or off the bone. */
   MEAT,
@@ -18,5 +18,15 @@ public enum Kind implements FileWord {
   /** Taken out at dressing and never hung; counts neither in take-home nor in loss. */
   OFFAL,
   /** Water, seasoning or bought-in fat put into a batch. */
-  ADDED
+  ADDED;
+
+  /** Whether it counts as meat where it is taken home. */
+  public boolean isMeat() {
+    return this == MEAT || this == TRIM;
+  }
+
+  /** Whether it is bone or fat. */
+  public boolean isBoneOrFat() {
+    return this == BONE || this == FAT;
+  }
 }

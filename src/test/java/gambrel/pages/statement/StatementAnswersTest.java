@@ -2,6 +2,7 @@ package gambrel.pages.statement;
 
 import static gambrel.pages.statement.FarmShop.answer;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gambrel.pages.views.Answer;
@@ -106,6 +107,29 @@ class StatementAnswersTest {
                 "Of what came off at slaughter: 4.50 kg offal packed · hide bought by the shop"
                     + " (see the charges). Not weighed: head and feet, other"
                     + " offal, blood and the rest."));
+  }
+
+  /** The round is of kind piece: meat on the bone, and none of the six kilos of bone. */
+  @Test
+  void aPiecePackedWholeIsNeitherBoneNorFat() {
+    var shop = shop().add("codes.csv", "round,butt,pack").steer();
+    var view = shop.row("05T09:06", "B1", "round", "2").statement("B1", "c-ann");
+    assertEquals(
+        List.of("5 packs, 78.0 kg in your boxes.", "78.00 kg meat and bone."),
+        answer(view, "packs"));
+    assertTrue(notes(view).contains(" 6.00 kg of the take-home is bone or fat"), notes(view));
+    assertTrue(
+        view.keeping().orElseThrow().rows().stream()
+            .anyMatch(row -> row.get(0).equals("Roasts and other cuts")));
+  }
+
+  @Test
+  void aPiecePackedWholeAloneLeavesNothingToSayOfBone() {
+    var shop = shop().add("codes.csv", "round,butt,pack");
+    shop.add("bodies.csv", "B1,beef,steer,2026-03-02,180,,20,c-ann,1,Blue 7,,");
+    shop.row("02T09:00", "B1", "hot", "100").row("03T09:00", "B1", "cold", "98");
+    shop.row("05T09:00", "B1", "round", "75").row("05T09:04", "B1", "bone", "21");
+    assertFalse(notes(shop.statement("B1", "c-ann")).contains("bone or fat"));
   }
 
   /** Five kilos of bone more than went in hold the steer. */

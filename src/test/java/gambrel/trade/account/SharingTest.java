@@ -112,8 +112,8 @@ class SharingTest extends FiguresTest {
         05T10:03 B1 pack liver      6
         """);
     assertEquals(kg("17"), of("ann").takeHome());
-    assertEquals(kg("14"), of("ann").takeHome().minus(of("ann").otherHome()));
-    assertEquals(kg("3"), of("ann").otherHome());
+    assertEquals(kg("14"), of("ann").takeHome().minus(of("ann").boneAndFat()));
+    assertEquals(kg("3"), of("ann").boneAndFat());
   }
 
   @Test
@@ -127,7 +127,7 @@ class SharingTest extends FiguresTest {
     assertEquals(
         List.of(new Entitlement.BatchPart("M1", kg("15"), kg("0"))), of("ann").batchParts());
     assertEquals(kg("5"), of("bob").takeHome());
-    assertEquals(kg("5"), of("bob").takeHome().minus(of("bob").otherHome()));
+    assertEquals(kg("5"), of("bob").takeHome().minus(of("bob").boneAndFat()));
   }
 
   @Test
@@ -233,8 +233,8 @@ class SharingTest extends FiguresTest {
     scene.weigh("05T10:00 B1 pack liver 6 customer=ann\n05T10:01 B1 pack rump 2 customer=ann");
     assertEquals(kg("6"), of("ann").offal());
     assertEquals(kg("2"), of("ann").takeHome());
-    assertEquals(kg("2"), of("ann").takeHome().minus(of("ann").otherHome()));
-    assertEquals(kg("0"), of("ann").otherHome());
+    assertEquals(kg("2"), of("ann").takeHome().minus(of("ann").boneAndFat()));
+    assertEquals(kg("0"), of("ann").boneAndFat());
     assertEquals(kg("2"), of("ann").outright());
   }
 
