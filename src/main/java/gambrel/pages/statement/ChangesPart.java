@@ -46,9 +46,11 @@ final class ChangesPart extends StatementPart {
           Figures.BODY + "cold",
           Figures.BODY + "boning");
 
+  /** The part of the take-home that is meat. The page prints what of the rest is bone or fat. */
+  private static final String MEAT = Figures.BODY + "meat_home";
+
   /** Weights that the page does not print. */
-  private static final Set<String> UNPRINTED =
-      Set.of(Figures.BODY + "meat_home", Figures.BODY + "tub");
+  private static final Set<String> UNPRINTED = Set.of(MEAT, Figures.BODY + "tub");
 
   private static final String PERCENT = "_pct";
 
@@ -134,11 +136,16 @@ final class ChangesPart extends StatementPart {
     return local.isAfter(issued) || local.equals(issued.toLocalDate().atStartOfDay());
   }
 
-  /** One row for each name: packs and weight of a cut share a row. */
+  /**
+   * One row for each name: packs and weight of a cut share a row. Meat has a row where the take-home
+   * is as it was, so that some of it counts as another kind.
+   */
   private List<List<String>> rows(List<Change> changes) {
+    var names = changes.stream().map(Change::name).collect(Collectors.toSet());
+    boolean recounted = !names.contains(Figures.BODY + Figures.TAKE_HOME);
     var byLabel =
         changes.stream()
-            .filter(this::isPrinted)
+            .filter(change -> isPrinted(change) || recounted && change.name().equals(MEAT))
             .collect(
                 Collectors.groupingBy(
                     change -> label(change.name()), LinkedHashMap::new, Collectors.toList()));

@@ -97,6 +97,18 @@ class StatementRevisionTest {
     assertTrue(view.lead().endsWith("No figure that this page prints has changed."), view.lead());
   }
 
+  /** The page says how much of the take-home is bone or fat. */
+  @Test
+  void listsTheMeatWhereSomeOfTheTakeHomeCountsAsAnotherKind() {
+    var meat = new Change("body:meat_home", "60.000", "70.000");
+    var row = changes(Optional.of(List.of(meat))).rows().get(0);
+    assertEquals(
+        "Take-home of the whole, counted as meat: 60.00 kg > 70.00 kg",
+        plain(row.get(0) + ": " + row.get(1) + " > " + row.get(2)));
+    var home = new Change("body:take_home", "66.900", "76.900");
+    assertEquals(List.of(), changes(Optional.of(List.of(meat, home))).rows());
+  }
+
   @Test
   void saysWhyWithTheReasonsOfCorrectionsAndReleasesSince() {
     var shop = new FarmShop(folder).steer();
