@@ -42,6 +42,16 @@ class ToPrintTest {
     return PrintedPages.of(Files.readAllBytes(file));
   }
 
+  /** The pages of issued statements, one after the other. */
+  private List<String> issued(String... statements) throws Exception {
+    var pages = new ArrayList<String>();
+    for (String one : statements) {
+      var file = shop.reports().resolve("statements/" + one + ".pdf");
+      pages.addAll(PrintedPages.of(Files.readAllBytes(file)));
+    }
+    return pages;
+  }
+
   /** The pages on which something begins, by the first page that has a text. */
   private static List<Integer> pagesWith(List<String> pages, String text) {
     return IntStream.range(0, pages.size())
@@ -54,12 +64,7 @@ class ToPrintTest {
   void hasTheIssuedPagesInOrderOfName() throws Exception {
     var pages = printed();
 
-    var expected = new ArrayList<String>();
-    for (String one : List.of("b/B2", "b/B4", "a/B1")) {
-      var issued = shop.reports().resolve("statements/" + one + "-r1.pdf");
-      expected.addAll(PrintedPages.of(Files.readAllBytes(issued)));
-    }
-    assertEquals(expected, pages);
+    assertEquals(issued("b/B2-r1", "b/B4-r1", "a/B1-r1"), pages);
   }
 
   @Test
@@ -71,6 +76,18 @@ class ToPrintTest {
     printed();
 
     assertArrayEquals(first, Files.readAllBytes(file));
+  }
+
+  @Test
+  void hasOnlyTheLatestOfAStatementThatTheSameNightIssuedTwice() throws Exception {
+    printed();
+    shop.weigh("bench", "05T10:40:00", "B2", "rump", "2");
+
+    var pages = printed();
+
+    assertEquals(issued("b/B2-r2", "b/B4-r1", "a/B1-r1"), pages);
+    var ring = PrintedPages.of(Files.readAllBytes(shop.reports().resolve("morning.pdf")));
+    assertTrue(ring.get(0).contains("4 statements were issued."), ring.get(0));
   }
 
   @Test

@@ -68,9 +68,9 @@ public final class Register {
         .findFirst();
   }
 
-  /** The statements issued at one moment. */
+  /** The statements issued at one moment that no later one replaces, in register order. */
   public List<RegisterRow> issuedAt(LocalDateTime moment) {
-    return rows.stream().filter(row -> row.issued().equals(moment)).toList();
+    return latest.stream().filter(row -> row.issued().equals(moment)).toList();
   }
 
   /** This register with more rows. */
