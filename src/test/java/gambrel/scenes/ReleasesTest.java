@@ -164,6 +164,16 @@ class ReleasesTest extends SceneTest {
     assertEquals("issued", scene.at("08T00:00").state("B1"));
   }
 
+  /** No good test is between the body and the second failure either. */
+  @Test
+  void aReleaseDoesNotCoverALaterFailureOfTheSameScale() {
+    scene.add("codes.csv", "t20,,test,20,,").simpleBody();
+    scene.weigh("05T11:00 - - - 21 code=t20").release("B1", "release", "07");
+    scene.weigh("09T11:00 - - - 22 code=t20");
+    assertEquals("issued", scene.at("08T00:00").state("B1"));
+    assertEquals("held scale-failed", scene.at("10T00:00").state("B1"));
+  }
+
   @Test
   void aReleaseDatedLaterHasNoEffectYet() {
     tooHeavy();

@@ -98,7 +98,7 @@ public record Judge(
     Stream.concat(
             balance.weighings().all().stream(),
             balance.batches().stream().flatMap(batch -> batch.weighings().stream()))
-        .flatMap(weighing -> tests.doubt(weighing).stream())
+        .flatMap(tests::doubts)
         .forEach(test -> reasons.add(tests.reason(test)));
     return reasons;
   }

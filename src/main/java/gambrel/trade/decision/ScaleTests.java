@@ -12,8 +12,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableSet;
-import java.util.Optional;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import org.apache.commons.numbers.fraction.BigFraction;
 
 /**
@@ -50,17 +50,13 @@ public final class ScaleTests {
     return failed.values().stream().flatMap(List::stream).sorted(Weighing.BY_TIME).toList();
   }
 
-  /** The failed test that puts a weighing in doubt: no good test is between them. */
-  Optional<Weighing> doubt(Weighing weighing) {
+  /** The failed tests that put a weighing in doubt: no good test is between it and them. */
+  Stream<Weighing> doubts(Weighing weighing) {
     String scale = weighing.scale().id();
-    if (!failed.containsKey(scale)) {
-      return Optional.empty();
-    }
     var good = passed.getOrDefault(scale, Collections.emptyNavigableSet());
     var time = weighing.time().toInstant();
-    return failed.get(scale).stream()
-        .filter(test -> isNoneBetween(good, time, test.time().toInstant()))
-        .findFirst();
+    return failed.getOrDefault(scale, List.of()).stream()
+        .filter(test -> isNoneBetween(good, time, test.time().toInstant()));
   }
 
   /** Whether no good test is at {@code time} or between it and a failed test. */

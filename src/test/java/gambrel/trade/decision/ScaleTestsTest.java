@@ -148,7 +148,7 @@ class ScaleTestsTest extends DecisionScene {
     tested("04T08:00", "t20", "21");
     tested("05T09:00", "t20", "22");
     tested("06T09:00", "t20", "20");
-    assertEquals(List.of("SCALE_FAILED bench 7"), reasons());
+    assertEquals(List.of("SCALE_FAILED bench 7", "SCALE_FAILED bench 8"), reasons());
   }
 
   @Test
