@@ -141,6 +141,7 @@ class BuiltInCutsTest {
     "BEEF, jerky, , false, false, false",
     "BEEF, tongue, offal, false, false, false",
     "VEAL, loin-chop, chops, true, true, false",
+    "VEAL, chops, chops, true, true, false",
     "LAMB, cutlet, chops, true, false, false",
     "LAMB, backstrap, roasts, false, false, false",
     "PORK, sausages, sausage, false, false, true",
