@@ -3,11 +3,13 @@ package gambrel.files.guess;
 import gambrel.files.folder.ItemNames;
 import gambrel.trade.cuts.CutTree;
 import gambrel.trade.cuts.Item;
+import gambrel.trade.cuts.Kind;
 import gambrel.trade.cuts.Species;
 import gambrel.trade.measure.FileWord;
 import gambrel.trade.measure.Groups;
 import gambrel.trade.rows.Field;
 import gambrel.trade.rows.ReadRow;
+import gambrel.trade.rows.RowDisposition;
 import gambrel.trade.shop.Body;
 import gambrel.trade.shop.CodeIndex;
 import gambrel.trade.shop.IdIndex;
@@ -75,7 +77,11 @@ final class MissingCodes {
   /** Adds the codes of exports. */
   void add(AsRead read, GuessTable table) {
     var texts = names(read.layout().positions(table.top()), table);
-    for (var row : read.rows()) {
+    var rows =
+        read.rows().stream()
+            .filter(row -> read.comparison().disposition(row) != RowDisposition.REPEAT)
+            .toList();
+    for (var row : rows) {
       String code = row.row().get(Field.CODE);
       AsRead.weight(row)
           .ifPresent(
@@ -114,8 +120,8 @@ final class MissingCodes {
     tell(lines, "codes.csv lacks codes. Look at these rows, then put them at its end:", sure);
     tell(
         lines,
-        "Of each of these codes put one row there, the right one (gambrel cuts SHOP SPECIES prints"
-            + " the items; a step is hot, cold, pack, bin, tub or test):",
+        "Of each of these codes put one row there, one of these only if it is right (gambrel cuts"
+            + " SHOP SPECIES prints the items; a step is hot, cold, pack, bin, tub or test):",
         open);
     return lines;
   }
@@ -159,9 +165,7 @@ final class MissingCodes {
         items.size() > 1
             && steps.size() == 1
             && of.stream()
-                .map(shop.cuts()::of)
-                .allMatch(
-                    tree -> items.stream().filter(i -> tree.find(i.id()).isPresent()).count() == 1);
+                .allMatch(one -> items.stream().filter(item -> has(one, item)).count() == 1);
     return isOneEach
         ? List.of(
             items.stream().map(Item::id).collect(Collectors.joining(ScaleCode.PARTED))
@@ -173,7 +177,13 @@ final class MissingCodes {
   /** Item and step of what a code may mean, though it has not just the words of it. */
   private List<String> near(String code, Missing of) {
     String text = of.name().isEmpty() ? code : of.name();
-    var items = names.nearest(text, likely(of)).stream().flatMap(MissingCodes::withStep).toList();
+    // Meat that is taken for bone or fat would be missed by nobody: a bin is never only likely.
+    var items =
+        names.nearest(text, likely(of)).stream()
+            .filter(item -> item.kind() != Kind.BONE && item.kind() != Kind.FAT)
+            .filter(item -> likely(of).stream().anyMatch(s -> has(s, item)))
+            .flatMap(MissingCodes::withStep)
+            .toList();
     var added =
         Stream.of(text.split(GuessWords.BETWEEN))
             .flatMap(word -> GuessWords.meaning(word).stream())
@@ -184,6 +194,10 @@ final class MissingCodes {
         .flatMap(meanings -> meanings)
         .distinct()
         .toList();
+  }
+
+  private boolean has(Species one, Item item) {
+    return shop.cuts().of(one).find(item.id()).isPresent();
   }
 
   private Set<Species> likely(Missing of) {

@@ -135,7 +135,7 @@ record PrintedTotals(
     addParts(parts, "its rows", "all " + rows.size() + " rows", rows);
     if (above > 0) {
       String name = "its last " + block.size() + " rows";
-      addParts(parts, name, name, block);
+      addParts(parts, "those of " + name, name, block);
     }
     return parts;
   }

@@ -481,7 +481,7 @@ class ExportAssistantTest {
         "Total,,,,10.840,|sum of all 5 rows, of which 3.990 does not count: cancelled 2.",
         "Total,,,,8.845,|sum of all 5 rows but those that cancel, of which 1.995 does not count:"
             + " cancelled 2.",
-        "Total,,,,5.565,|sum of its last 2 rows that count.",
+        "Total,,,,5.565,|sum of those of its last 2 rows that count.",
         "3 records|number of its rows that count.",
         "5 records|number of all 5 rows, of which 3.990 does not count: cancelled 2.",
         "9 records|",
@@ -718,6 +718,9 @@ class ExportAssistantTest {
     "Cold smoked ham, 'ham-boneless,pack'",
   })
   void theStepOfAMissingCodeIsProposedOnlyWhereItsNameTells(String name, String meaning) {
+    if (name.endsWith("ham")) {
+      files.with("bodies.csv", "body,species\nB17,pork\n");
+    }
     var said =
         said(
             "No,When,Body,Code,Name,Net\n1,2026-07-28 9:00,B17,301,"
@@ -1179,6 +1182,18 @@ class ExportAssistantTest {
                 + "2,2026-07-28 09:01,B17,999,Odds,2.5\n");
     assertSays(said, "    301,rump,pack,Rump");
     assertSays(said, "    999,ITEM,STEP,Odds");
+  }
+
+  @Test
+  void noCodeIsTakenForABinOrForAnItemOfAnotherSpeciesByALikeWord() {
+    files.with("bodies.csv", "body,species\nB17,pork\n");
+    var said =
+        said(
+            "No,When,Body,Code,Name,Net\n1,2026-07-28 9:00,B17,301,Fatt,2.5\n"
+                + "2,2026-07-28 9:01,B17,302,Rump stk,2.5\n3,2026-07-28 9:02,B17,303,Bely,2.5\n");
+    assertFalse(open(said).stream().anyMatch(line -> line.contains(",bin,")), said::toString);
+    assertFalse(open(said).stream().anyMatch(line -> line.contains("rump")), said::toString);
+    assertTrue(open(said).contains("303,belly,pack,Bely"), said::toString);
   }
 
   /** The rows of codes that are not sure. */
