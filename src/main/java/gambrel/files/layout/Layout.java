@@ -125,6 +125,8 @@ public record Layout(
   public enum Voided implements FileWord {
     /** The nearest equal row before it. */
     BEFORE,
+    /** The row just before it, whatever stands there. */
+    LAST,
     /** Its own ticket. */
     OWN
   }

@@ -34,7 +34,8 @@ final class LayoutReader {
       Layout.groups("scale", "ticket", "time", "date", "clock", "body", "code", "net gross");
 
   /** The beginnings of the keys of a column. */
-  private static final List<String> KINDS = List.of("column", "constant", "omit", "above", "value");
+  private static final List<String> KINDS = 
+      List.of("column", "constant", "omit", "void", "above", "value");
 
   /** The keys but those of values, which may hold any foreign word. */
   private static final List<String> KEYS =
@@ -56,6 +57,9 @@ final class LayoutReader {
 
   /** What is left out of cells, by column. */
   private final Map<String, String> omitted = new HashMap<>();
+
+  /** The texts that mean a void row, by the column in which they stand. */
+  private final Map<String, List<String>> voiding = new HashMap<>();
 
   /** Expressions of lines that give a column its value in the rows below. */
   private final Map<String, Pattern> above = new HashMap<>();
@@ -103,6 +107,7 @@ final class LayoutReader {
     var translation =
         new LayoutTranslation(
             omitted,
+            voiding,
             values,
             constants,
             weights,
@@ -187,6 +192,7 @@ final class LayoutReader {
       case "column" -> columns.put(column, reference(found, header));
       case "constant" -> constants.put(column, found);
       case "omit" -> omitted.put(column, found.equals("space") ? " " : found);
+      case "void" -> voiding.put(column, List.of(found.split(" *[|] *")));
       case "above" -> above.put(column, LayoutTypes.expression(found));
       default ->
           values

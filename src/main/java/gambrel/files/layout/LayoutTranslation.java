@@ -24,6 +24,7 @@ import java.util.stream.Stream;
  * before the barcode, the barcode before a constant.
  *
  * @param omitted the text that is left out of cells, by column
+ * @param voiding the texts that give a row the status void, by column
  * @param values own values by column and foreign value; where both end in {@code *} any further
  *     text is kept
  * @param constants the texts for blank cells by column
@@ -36,6 +37,7 @@ import java.util.stream.Stream;
  */
 record LayoutTranslation(
     Map<String, String> omitted,
+    Map<String, List<String>> voiding,
     Map<String, Map<String, String>> values,
     Map<String, String> constants,
     WeightText weights,
@@ -67,6 +69,11 @@ record LayoutTranslation(
     String ounces = raw.getOrDefault(Layout.OUNCES, "");
     if (!ounces.isEmpty()) {
       raw.compute(Field.NET.id(), (net, lb) -> (lb == null ? "0" : lb) + " lb " + ounces + " oz");
+    }
+    if (cells.entrySet().stream()
+        .anyMatch(
+            cell -> voiding.getOrDefault(cell.getKey(), List.of()).contains(cell.getValue()))) {
+      raw.put(Field.STATUS.id(), VOID);
     }
     String voided = raw.getOrDefault(Layout.VOIDS, "");
     if (!voided.isEmpty() && raw.getOrDefault(Field.STATUS.id(), VOID).equalsIgnoreCase(VOID)) {

@@ -89,7 +89,7 @@ public final class LayoutTypes {
     return BadCell.unless("NOT_NEGATIVE", text, "void"::equalsIgnoreCase);
   }
 
-  /** What a void row cancels: {@code before} or {@code own}. */
+  /** What a void row cancels: {@code before}, {@code last} or {@code own}. */
   static Layout.Voided voided(String text) {
     return FileWord.find(Layout.Voided.class, text).orElseThrow(() -> new BadCell("NOT_VOID"));
   }

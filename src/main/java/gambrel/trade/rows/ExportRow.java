@@ -64,6 +64,13 @@ public record ExportRow(
         place, content, unit, other.identity, broken, raw, other.labels, other.unreadable);
   }
 
+  /** The row as one without a status that cannot be used; {@code why} says what is wrong. */
+  public ExportRow unfit(Phrase why) {
+    var plain = with(Field.STATUS, "");
+    return new ExportRow(
+        place, plain.values, unit, identity, Optional.of(why), raw, labels, plain.unreadable);
+  }
+
   /** The same row with one cell changed. */
   public ExportRow with(Field field, String value) {
     var changed = new ArrayList<>(values);

@@ -602,6 +602,29 @@ class LayoutTest {
     assertEquals("7 8 9 10 11 12", tickets(rows("void=own", header + rows)));
   }
 
+  @Test
+  void aVoidRowCancelsTheRowJustAboveItWhateverItHoldsIfTheLayoutSaysSo() {
+    var rows =
+        rows(
+            "void=last\nvoid.code=CANCEL|SCRATCH\nvoid.body=",
+            "scale,ticket,time,body,code,net,status\n"
+                + "S1,6,2026-07-01T08:59,,73,0.3,\n"
+                + "S1,7,2026-07-01T09:00,B1,71,2.5,\n"
+                + "S2,7,2026-07-01T09:01,B2,72,1.5,\n"
+                + "S1,8,2026-07-01T09:02,,,0.000,void\n"
+                + "S2,8,2026-07-01T09:03,***,CANCEL,,\n"
+                + "S2,9,2026-07-01T09:04,***,SCRATCH,,\n");
+    assertEquals(
+        "scale=S1 ticket=7 time=2026-07-01T09:00 body=B1 code=71 net=2.5 status=void",
+        outline(rows.get(3)));
+    assertEquals(
+        "scale=S2 ticket=7 time=2026-07-01T09:01 body=B2 code=72 net=1.5 status=void",
+        outline(rows.get(4)));
+    // The row above the last one is void itself: which weighing is meant nobody can say.
+    assertEquals("FAULT.VOIDS_NONE", rows.get(5).broken().orElseThrow().key());
+    assertEquals("", rows.get(0).get(Field.STATUS));
+  }
+
   @ParameterizedTest
   @CsvSource({
     "decimal=2, 195, 1.95",
