@@ -28,11 +28,13 @@ record UnknownBodies(Inputs inputs) {
 
   /**
    * The notice about a body that is named by some rows, at least one; with the row to paste, unless
-   * bodies.csv has one that cannot be read, or a body that had this tag at another time.
+   * its name has no letter or digit, bodies.csv has a row of it that cannot be read, or a body had
+   * this tag at another time.
    */
   Notice notice(String body, List<SetAside> naming) {
     var first = naming.get(0).notice().aboutBody(body).with("count", naming.size());
-    if (!inputs.shop().unread("bodies.csv", "body", body).isEmpty()) {
+    if (body.chars().noneMatch(Character::isLetterOrDigit)
+        || !inputs.shop().unread("bodies.csv", "body", body).isEmpty()) {
       return first;
     }
     if (!first.saying().key().equals(NoticeCode.BODY_UNKNOWN.name())) {

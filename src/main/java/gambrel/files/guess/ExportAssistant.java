@@ -172,8 +172,8 @@ public final class ExportAssistant {
     if (value == null) {
       return line.startsWith("column.") && read.contains(key.substring("column.".length()));
     }
-    return line.startsWith("value.status.")
-        ? line.endsWith('=' + value.strip().toLowerCase(Locale.ROOT))
+    return line.startsWith("value.status.") || line.startsWith("void.")
+        ? line.toLowerCase(Locale.ROOT).endsWith('=' + value.strip().toLowerCase(Locale.ROOT))
         : line.endsWith("=") || !value.isBlank();
   }
 
@@ -367,7 +367,8 @@ public final class ExportAssistant {
     if (readable) {
       columns(read, draft, false);
       rows(read, draft.sample());
-      codes.add(read, draft.table());
+      var all = open.isEmpty() ? read : read(draft, answered(draft, open, List.of()));
+      codes.add(all, draft.table());
     }
     var missing = draft.lines().stream().skip(choice.lines().size()).toList();
     if (choice.saved().isPresent() && !missing.isEmpty()) {

@@ -44,7 +44,7 @@ record LayoutDraft(
     boolean isSilent() {
       return options.stream()
           .flatMap(List::stream)
-          .anyMatch(line -> line.matches("column\\.(batch=.+|status=)|void=.*|unit=.*"));
+          .anyMatch(line -> line.matches("column\\.(batch=.+|status=)|void[=.].*|unit=.*"));
     }
   }
 

@@ -249,7 +249,10 @@ final class LayoutProposal {
     draft.fields().keySet().stream().sorted(this::inOrder).forEach(this::addField);
     addUnread();
     int before = draft.lines().size();
-    new ProposedStatus(draft, readsStatus).propose();
+    var status = new ProposedStatus(draft, readsStatus);
+    status.propose();
+    status.askWhatWordsCancel("body", body -> shop.bodies().containsKey(body));
+    status.askWhatWordsCancel("code", code -> CodeIndex.of(shop).find(code).isPresent());
     askSavedForStatus(draft.lines().subList(before, draft.lines().size()));
     addUnits();
     addScale();

@@ -89,7 +89,8 @@ final class MissingCodes {
                   weights
                       .computeIfAbsent(row.row().get(Field.BODY), body -> new HashMap<>())
                       .merge(code, weight, BigDecimal::add));
-      if (!code.isEmpty() && row.row().broken().isEmpty() && known.find(code).isEmpty()) {
+      boolean isWeighing = row.row().broken().isEmpty() && !row.removed() && !row.status().isVoid();
+      if (!code.isEmpty() && isWeighing && known.find(code).isEmpty()) {
         missing
             .computeIfAbsent(
                 code, c -> new Missing(texts.getOrDefault(code, ""), new ArrayList<>()))

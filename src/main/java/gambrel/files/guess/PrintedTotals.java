@@ -150,8 +150,8 @@ record PrintedTotals(
     parts.put(
         all + " but the cancelled ones",
         only(of, row -> comparison.disposition(row) != RowDisposition.VOID));
-    // By void=before it is not sure which row is meant: such a total may say that none is.
-    if (!layout.voids(Layout.Voided.BEFORE)) {
+    // By void=before or void=last it is not sure which row is meant: such a total may say that none is.
+    if (layout.voided().isEmpty() || layout.voids(Layout.Voided.OWN)) {
       parts.put(
           all + " but those that cancel",
           only(of, row -> !row.status().isVoid() || !GuessWords.mentionsVoid(row.row().raw())));

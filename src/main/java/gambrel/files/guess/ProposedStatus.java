@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -23,9 +24,44 @@ record ProposedStatus(LayoutDraft draft, boolean isSaved) {
   /** A word and the ticket that it cancels, such as {@code STORNO 0004}. */
   private static final Pattern WITH_TICKET = Pattern.compile("(\\D+?[\\h#:.]*)(\\d+)");
 
+  /** A word of which one row in so many has it stands for what is rare. */
+  private static final int FEW = 4;
+
   /** What a void row on a ticket of its own cancels. */
   private static final List<List<String>> WHICH =
       List.of(List.of("void=before"), List.of("void=own"));
+
+  /** What one may cancel that has no weight, and so is equal to no row. */
+  private static final List<List<String>> WHICH_OF_NOTHING =
+      List.of(List.of("void=last"), List.of("void=own"));
+
+  /**
+   * Asks of the words for a cancelled weighing that stand in some cells of a field, in place of
+   * what the field holds, which weighing they cancel.
+   */
+  void askWhatWordsCancel(String field, Predicate<String> isKnown) {
+    var cells = draft.cells(field);
+    var rows =
+        IntStream.range(0, cells.size())
+            .filter(row -> GuessWords.mentionsVoid(cells.get(row)) && !isKnown.test(cells.get(row)))
+            .filter(row -> !draft.has("status") || !isVoid(draft.cell("status", row)))
+            .boxed()
+            .toList();
+    if (rows.isEmpty() || rows.size() * FEW > cells.size()) {
+      return;
+    }
+    var words = rows.stream().map(cells::get).distinct().collect(Collectors.joining("|"));
+    String key = "void." + field + '=';
+    draft.ask(
+        ("\"%s\" stands where other rows have a %s (%d of %d rows). Does such a row cancel the row just"
+                + " above it, or only itself, or is it a %s? Until then such a row is set aside.")
+            .formatted(words, field, rows.size(), cells.size(), field),
+        Stream.concat(
+                WHICH_OF_NOTHING.stream().map(which -> List.of(key + words, which.get(0))),
+                Stream.of(List.of(key)))
+            .toList(),
+        rows.get(0));
+  }
 
   void propose() {
     if (!draft.has("status")) {
@@ -44,7 +80,7 @@ record ProposedStatus(LayoutDraft draft, boolean isSaved) {
       } else if (ofTicket.isPresent()) {
         askWhetherItCancels(word, ofTicket.get());
       } else if (isOwn(word)) {
-        cancelsOther(word).ifPresent(row -> draft.ask(ofItsOwn(word, row), WHICH, row));
+        cancelsOther(word).ifPresent(row -> draft.ask(ofItsOwn(word, row), which(row), row));
       } else {
         propose(column, word, count.getValue(), unknown);
       }
@@ -96,7 +132,7 @@ record ProposedStatus(LayoutDraft draft, boolean isSaved) {
       draft.ask(
           ofItsOwn(word, row) + " Until then such a row is set aside.",
           Stream.concat(
-                  WHICH.stream().map(which -> List.of(key + "void", which.get(0))),
+                  which(row).stream().map(which -> List.of(key + "void", which.get(0))),
                   Stream.of(List.of(key + "ok")))
               .toList(),
           row);
@@ -165,10 +201,28 @@ record ProposedStatus(LayoutDraft draft, boolean isSaved) {
   }
 
   private String ofItsOwn(String word, int row) {
-    int above = IntStream.range(0, row).filter(i -> isSame(row, i)).max().orElseThrow();
-    return ("Status \"%s\" stands on ticket %s, which has a number of its own. Does it cancel the equal"
-            + " row before it, ticket %s, or only itself?")
-        .formatted(word, draft.cells("ticket").get(row), draft.cells("ticket").get(above));
+    int above =
+        IntStream.range(0, row)
+            .filter(i -> cancelsWithoutWeight(row) || isSame(row, i))
+            .max()
+            .orElseThrow();
+    return ("Status \"%s\" stands on ticket %s, which has a number of its own. Does it cancel the %s,"
+            + " ticket %s, or only itself?")
+        .formatted(
+            word,
+            draft.cells("ticket").get(row),
+            cancelsWithoutWeight(row) ? "row just above it" : "equal row before it",
+            draft.cells("ticket").get(above));
+  }
+
+  private List<List<String>> which(int row) {
+    return cancelsWithoutWeight(row) ? WHICH_OF_NOTHING : WHICH;
+  }
+
+  /** Whether a row of a cancelled weighing has no weight, or zero, so that no row is equal to it. */
+  private boolean cancelsWithoutWeight(int row) {
+    return GuessWords.mentionsVoid(draft.cell("status", row))
+        && !draft.cell(draft.has("net") ? "net" : "gross", row).matches(".*[1-9].*");
   }
 
   private static String taken(String word, String meaning, String why) {
@@ -224,14 +278,15 @@ record ProposedStatus(LayoutDraft draft, boolean isSaved) {
 
   /**
    * The first row with a status whose ticket no other row has, though a row above it has the same
-   * body, code and weight.
+   * body, code and weight, or it cancels and has no weight.
    */
   private Optional<Integer> cancelsOther(String word) {
     return reference().isPresent()
         ? Optional.empty()
         : rowsWith(word)
             .filter(this::hasOwnTicket)
-            .filter(row -> IntStream.range(0, row).anyMatch(above -> isSame(row, above)))
+            .filter(
+                row -> IntStream.range(0, row).anyMatch(i -> cancelsWithoutWeight(row) || isSame(row, i)))
             .boxed()
             .findFirst();
   }

@@ -1055,6 +1055,45 @@ class ExportAssistantTest {
   }
 
   @Test
+  void aWordForAVoidInPlaceOfACodeIsAskedAboutAndIsNoCode() {
+    String export =
+        "No,When,Body,Code,Net\n1,2026-07-28 9:00,B17,ROAST,2.500\n"
+            + "2,2026-07-28 9:01,B17,ROAST,2.400\n3,2026-07-28 9:02,----,CANCEL ONE,0.000\n"
+            + "4,2026-07-28 9:03,B17,ROAST,2.200\n5,2026-07-28 9:04,B17,ROAST,2.100\n";
+    var said = said(export);
+    int last = said.indexOf("    void=last");
+    assertEquals("    void.code=CANCEL ONE", said.get(last - 1), said::toString);
+    assertEquals(
+        "      = also takes away exports/S1/a.csv:3 ticket 2, body B17, code ROAST, net 2.400 kg",
+        said.get(last + 2));
+    assertTrue(said.contains("    void=own") && said.contains("    void.code="), said::toString);
+    assertTrue(said.stream().noneMatch(l -> l.startsWith("    CANCEL ONE,")), said::toString);
+
+    String lines = String.join("\n", layout(said)) + '\n';
+    files.with("layouts/S1.properties", lines);
+    var open = said();
+    assertTrue(open.contains("    void=last"), open::toString);
+    assertTrue(open.stream().noneMatch(l -> l.startsWith("    CANCEL ONE,")), open::toString);
+
+    files.with("layouts/S1.properties", lines + "void.code=");
+    var code = said();
+    assertTrue(!code.contains("    void=last"), code::toString);
+    assertTrue(code.stream().anyMatch(l -> l.startsWith("    CANCEL ONE,")), code::toString);
+  }
+
+  @Test
+  void aVoidRowOfNoWeightIsAskedWhetherItCancelsTheRowAboveIt() {
+    var said =
+        said(
+            "No,When,Body,Code,Net,State\n1,2026-07-28 9:00,B17,ROAST,2.500,\n"
+                + "2,2026-07-28 9:01,B17,BONE,0.000,VOID\n");
+    assertTrue(
+        said.stream().anyMatch(line -> line.contains("cancel the row just above it, ticket 1,")),
+        said::toString);
+    assertTrue(said.contains("    void=last"), said::toString);
+  }
+
+  @Test
   void aTotalIsNotComparedBeforeTheStatusIsAnswered() {
     var said =
         said(
