@@ -164,7 +164,7 @@ record PrintedTotals(
 
   /** What of a sum does not count, as the end of a sentence; empty if all does. */
   private String notCounted(List<ReadRow> of) {
-    var not = only(of, r -> !AsRead.counts(r, comparison) && AsRead.weight(r).isPresent());
+    var not = only(of, r -> !AsRead.counts(r, comparison) && weight(r).isPresent());
     var why =
         Groups.inOrder(not.stream(), comparison::disposition).entrySet().stream()
             .map(
@@ -218,9 +218,15 @@ record PrintedTotals(
     return weight.abs().compareTo(difference.abs()) == 0;
   }
 
-  private static BigDecimal sum(List<ReadRow> rows) {
+  /** The weight of a row; none of one that by void=last has only that of the row it cancels. */
+  private Optional<BigDecimal> weight(ReadRow row) {
+    return AsRead.weight(row)
+        .filter(of -> !row.status().isVoid() || !layout.voids(Layout.Voided.LAST));
+  }
+
+  private BigDecimal sum(List<ReadRow> rows) {
     return rows.stream()
-        .flatMap(row -> AsRead.weight(row).stream())
+        .flatMap(row -> weight(row).stream())
         .reduce(BigDecimal.ZERO, BigDecimal::add);
   }
 

@@ -1082,6 +1082,22 @@ class ExportAssistantTest {
   }
 
   @Test
+  void aVoidRowOfTheRowAboveItAddsNoWeightToATotal() {
+    // 2.500 + 2.400 + 2.200 + 2.100 = 9.200, and 2.400 of it is cancelled.
+    String export =
+        "No,When,Body,Code,Net\n1,2026-07-28 9:00,B17,ROAST,2.500\n"
+            + "2,2026-07-28 9:01,B17,ROAST,2.400\n3,2026-07-28 9:02,----,CANCEL ONE,0.000\n"
+            + "4,2026-07-28 9:03,B17,ROAST,2.200\n5,2026-07-28 9:04,B17,ROAST,2.100\n"
+            + "Total,,,,9.200\n";
+    String lines = String.join("\n", layout(said(export))) + '\n';
+    files.with("layouts/S1.properties", lines + "void.code=CANCEL ONE\nvoid=last\n");
+    assertSays(
+        said(),
+        "  exports/S1/a.csv ends with \"Total,,,,9.200\": the sum of all 5 rows, of which 2.400 does"
+            + " not count: cancelled 2.");
+  }
+
+  @Test
   void aVoidRowOfNoWeightIsAskedWhetherItCancelsTheRowAboveIt() {
     var said =
         said(
