@@ -52,8 +52,7 @@ class OtherMachinesTest {
     var silent = new PrintWriter(new StringWriter());
     assertEquals(0, Main.run(silent, silent, arguments(shop, here)));
 
-    var command =
-        new ArrayList<>(List.of(ProcessHandle.current().info().command().orElseThrow()));
+    var command = new ArrayList<>(List.of(ProcessHandle.current().info().command().orElseThrow()));
     command.addAll(List.of(options));
     command.addAll(List.of("-cp", classPath, Main.class.getName()));
     command.addAll(List.of(arguments(shop, there)));

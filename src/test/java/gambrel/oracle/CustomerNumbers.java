@@ -26,7 +26,8 @@ final class CustomerNumbers {
   static Map<String, BigFraction> of(World world, String body, String customer) {
     var shares = world.verdicts.get(body).shares();
     var numbers = new CustomerNumbers(world.yields.get(body), shares, customer);
-    for (var sum : Set.of("take_home", "meat_home", "bone_fat_home", "offal", "outright", "added")) {
+    for (var sum :
+        Set.of("take_home", "meat_home", "bone_fat_home", "offal", "outright", "added")) {
       numbers.numbers.put(sum, BigFraction.ZERO);
     }
     numbers.packs();

@@ -347,7 +347,8 @@ class WhoseIsItTest extends SceneTest {
         """);
     var found = scene.at(LATER);
     assertEquals("3 = 3 + 0 + 0 + 0", found.counts());
-    assertEquals("1.000", found.cell("cuts", "weight_kg", "body=L1", "item=breast-and-flap", "level=own"));
+    assertEquals(
+        "1.000", found.cell("cuts", "weight_kg", "body=L1", "item=breast-and-flap", "level=own"));
     assertEquals("6.000", found.cell("cuts", "weight_kg", "body=P1", "item=belly", "level=own"));
   }
 

@@ -54,8 +54,7 @@ public final class ItemNames {
    * @param plain the name as it is compared
    * @param words its words
    */
-  private record Name(
-      Item item, Species species, boolean isOwn, String plain, Set<String> words) {}
+  private record Name(Item item, Species species, boolean isOwn, String plain, Set<String> words) {}
 
   /** An item with how well a text fits it, and whether it is of a likely species. */
   private record Fit(Item item, boolean isLikely, double score) {}
@@ -153,7 +152,8 @@ public final class ItemNames {
     var bone = tree.facts(item.id()).bone().filter(is -> !says);
     return Stream.concat(
             Stream.of(""),
-            bone.stream().flatMap(is -> is ? Stream.of(" bone in", " bone on") : Stream.of(" boneless")))
+            bone.stream()
+                .flatMap(is -> is ? Stream.of(" bone in", " bone on") : Stream.of(" boneless")))
         .map(
             added ->
                 new Name(
@@ -166,14 +166,13 @@ public final class ItemNames {
 
   /** How well words fit those of a name: twice the words that both have, of all words of both. */
   private static double score(Set<String> words, Set<String> own, Set<String> known) {
-    double same =
-        words.stream().mapToDouble(word -> alike(word, known.contains(word), own)).sum();
+    double same = words.stream().mapToDouble(word -> alike(word, known.contains(word), own)).sum();
     return 2 * same / Math.max(1, words.size() + own.size());
   }
 
   /**
-   * How well a word fits others. One that is known is neither mistyped nor short for another; a short
-   * one fits the better the more of the letters it has.
+   * How well a word fits others. One that is known is neither mistyped nor short for another; a
+   * short one fits the better the more of the letters it has.
    */
   private static double alike(String word, boolean isKnown, Set<String> others) {
     if (isKnown) {

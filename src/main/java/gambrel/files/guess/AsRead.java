@@ -34,8 +34,7 @@ import java.util.stream.Stream;
  * @param comparison which of them are void, repeats or set aside
  * @param fault why one of the files cannot be read
  */
-record AsRead(
-    Layout layout, List<ReadRow> rows, RowComparison comparison, Optional<String> fault) {
+record AsRead(Layout layout, List<ReadRow> rows, RowComparison comparison, Optional<String> fault) {
 
   /** Reads files by a layout; {@code asOf} is the moment of the run. */
   static AsRead of(

@@ -59,8 +59,7 @@ record DateEvidence(
   record Reading(String pattern, List<LocalDateTime> moments) {
     /** Whether a date in letters has day, month and year in the order of the pattern. */
     private boolean isAs(String letters) {
-      var order =
-          pattern.replaceAll("'[^']*'", "").chars().filter(LETTERS::containsKey).distinct();
+      var order = pattern.replaceAll("'[^']*'", "").chars().filter(LETTERS::containsKey).distinct();
       String expression = order.mapToObj(LETTERS::get).collect(Collectors.joining());
       var found = IN_LETTERS.matcher(letters.toLowerCase(Locale.ROOT));
       return found.matches()
@@ -118,7 +117,8 @@ record DateEvidence(
       }
     }
     return new Settled(
-        left.stream().map(Reading::pattern).toList(), left.size() > 1 ? "" : String.join("; ", why));
+        left.stream().map(Reading::pattern).toList(),
+        left.size() > 1 ? "" : String.join("; ", why));
   }
 
   /** The dates in letters above the first row. */

@@ -429,8 +429,7 @@ public final class ExportAssistant {
     }
   }
 
-  private void ask(Question question, List<Question> others, LayoutDraft draft)
-      throws IOException {
+  private void ask(Question question, List<Question> others, LayoutDraft draft) throws IOException {
     var row = draft.row(question);
     var told = new ArrayList<String>();
     told.add("  %d. To be answered: %s".formatted(asked.size() + 1, question.asks()));

@@ -36,8 +36,7 @@ final class GuessNumbers {
           "(?i).*(?<!\\p{L})(kg|g|lb|oz)(?:s|ms|rams?|ramme?)?(?!\\p{L}).*", Pattern.UNICODE_CASE);
 
   /** Marks of decimals, each with one between thousands or none; the more usual first. */
-  private static final List<String> MARKS =
-      List.of(".", ",", ".,", ",.", ". ", ", ", ".'", ",'");
+  private static final List<String> MARKS = List.of(".", ",", ".,", ",.", ". ", ", ", ".'", ",'");
 
   private static final Predicate<String> IS_NUMBER = NUMBER.asMatchPredicate();
 
@@ -64,8 +63,7 @@ final class GuessNumbers {
     Stream.concat(first, MARKS.stream())
         .forEach(
             both ->
-                legible.put(
-                    both, numeric.stream().filter(c -> read(c, both).isPresent()).count()));
+                legible.put(both, numeric.stream().filter(c -> read(c, both).isPresent()).count()));
     marks = Collections.max(legible.entrySet(), Map.Entry.comparingByValue()).getKey();
     table.columns().forEach(column -> numbers.put(column, read(column, marks)));
   }

@@ -269,7 +269,8 @@ final class GuessTimes {
         case 'N' -> Stream.of();
         default ->
             COMPACT.get(meaning).stream()
-                .filter(p -> p.length() == length || p.startsWith("Hm") && p.length() == length - 1);
+                .filter(
+                    p -> p.length() == length || p.startsWith("Hm") && p.length() == length - 1);
       };
     }
 

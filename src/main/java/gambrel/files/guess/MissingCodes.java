@@ -144,7 +144,9 @@ final class MissingCodes {
         .map(text -> named(text, likely(of)))
         .filter(found -> !found.isEmpty())
         .findFirst()
-        .map(found -> isOfSides(code, of) ? found.stream().flatMap(MissingCodes::orSide) : found.stream())
+        .map(
+            found ->
+                isOfSides(code, of) ? found.stream().flatMap(MissingCodes::orSide) : found.stream())
         .map(found -> found.distinct().toList())
         .orElse(List.of());
   }
@@ -190,7 +192,8 @@ final class MissingCodes {
             .flatMap(word -> GuessWords.meaning(word).stream())
             .filter(ADDED::equals);
     boolean unsaid = of.name().isEmpty() && (items.isEmpty() || !text.matches(WORD));
-    var first = of.isOfBatches() ? Stream.of(ADDED) : unsaid ? onRail(code, of) : Stream.<String>of();
+    var first =
+        of.isOfBatches() ? Stream.of(ADDED) : unsaid ? onRail(code, of) : Stream.<String>of();
     return Stream.of(first, added, items.stream())
         .flatMap(meanings -> meanings)
         .distinct()
@@ -233,9 +236,7 @@ final class MissingCodes {
                 its.values().stream()
                     .noneMatch(
                         other ->
-                            its.getOrDefault(code, BigDecimal.ZERO)
-                                    .multiply(TWICE)
-                                    .compareTo(other)
+                            its.getOrDefault(code, BigDecimal.ZERO).multiply(TWICE).compareTo(other)
                                 < 0));
   }
 
@@ -243,12 +244,12 @@ final class MissingCodes {
   private boolean isOfSides(String code, Missing of) {
     return isHeavy(code, of)
         && Groups.inOrder(of.byBody().entrySet().stream(), body -> species(body.getKey()))
-        .values()
-        .stream()
-        .anyMatch(
-            ofSpecies ->
-                ofSpecies.stream().filter(body -> areSides(body.getValue())).count() * 2
-                    > ofSpecies.size());
+            .values()
+            .stream()
+            .anyMatch(
+                ofSpecies ->
+                    ofSpecies.stream().filter(body -> areSides(body.getValue())).count() * 2
+                        > ofSpecies.size());
   }
 
   /** Whether rows are two, within an hour, and neither weighs a quarter more than the other. */

@@ -31,8 +31,7 @@ import java.util.stream.Stream;
  * @param comparison which of them do not count
  * @param layout how they are read
  */
-record PrintedTotals(
-    SampleFile file, List<ReadRow> rows, RowComparison comparison, Layout layout) {
+record PrintedTotals(SampleFile file, List<ReadRow> rows, RowComparison comparison, Layout layout) {
   private static final Pattern FIGURE =
       Pattern.compile(
           "(?<!\\d)\\d{1,3}(?:[%s]\\d{3}(?!\\d))+(?:[.,]\\d+)?|\\d+(?:[.,'’]\\d+)*"
@@ -150,7 +149,8 @@ record PrintedTotals(
     parts.put(
         all + " but the cancelled ones",
         only(of, row -> comparison.disposition(row) != RowDisposition.VOID));
-    // By void=before or void=last it is not sure which row is meant: such a total may say that none is.
+    // By void=before or void=last it is not sure which row is meant: such a total may say that none
+    // is.
     if (layout.voided().isEmpty() || layout.voids(Layout.Voided.OWN)) {
       parts.put(
           all + " but those that cancel",

@@ -84,8 +84,7 @@ final class ProposedClock {
     for (var clock : open) {
       var answer = new ArrayList<>(List.of(date, clock.line("clock")));
       answer.addAll(times.line("clock", clock));
-      answer.add(
-          ticketBeside(clock).map(c -> c.line("ticket")).orElse(LayoutProposal.IDENTITY));
+      answer.add(ticketBeside(clock).map(c -> c.line("ticket")).orElse(LayoutProposal.IDENTITY));
       answers.add(answer);
     }
     var ticket = draft.has("ticket") ? draft.column("ticket") : open.get(0);
@@ -93,8 +92,7 @@ final class ProposedClock {
     draft.ask(
         open.stream()
             .map(c -> c.values().get(0) + " in " + c.name())
-            .collect(
-                Collectors.joining(" or ", "Is ", " a clock time, or does it count tickets?")),
+            .collect(Collectors.joining(" or ", "Is ", " a clock time, or does it count tickets?")),
         answers);
   }
 }

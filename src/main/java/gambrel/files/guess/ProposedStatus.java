@@ -219,7 +219,9 @@ record ProposedStatus(LayoutDraft draft, boolean isSaved) {
     return cancelsWithoutWeight(row) ? WHICH_OF_NOTHING : WHICH;
   }
 
-  /** Whether a row of a cancelled weighing has no weight, or zero, so that no row is equal to it. */
+  /**
+   * Whether a row of a cancelled weighing has no weight, or zero, so that no row is equal to it.
+   */
   private boolean cancelsWithoutWeight(int row) {
     return GuessWords.mentionsVoid(draft.cell("status", row))
         && !draft.cell(draft.has("net") ? "net" : "gross", row).matches(".*[1-9].*");
@@ -286,7 +288,9 @@ record ProposedStatus(LayoutDraft draft, boolean isSaved) {
         : rowsWith(word)
             .filter(this::hasOwnTicket)
             .filter(
-                row -> IntStream.range(0, row).anyMatch(i -> cancelsWithoutWeight(row) || isSame(row, i)))
+                row ->
+                    IntStream.range(0, row)
+                        .anyMatch(i -> cancelsWithoutWeight(row) || isSame(row, i)))
             .boxed()
             .findFirst();
   }

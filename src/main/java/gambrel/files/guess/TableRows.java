@@ -8,7 +8,8 @@ import java.util.stream.IntStream;
 
 /**
  * Sorts the lines below the header of a table into rows and others, such as totals. A row fills
- * most of the columns that most lines fill, each with a cell of the kind that most lines have there.
+ * most of the columns that most lines fill, each with a cell of the kind that most lines have
+ * there.
  */
 final class TableRows {
   private final int width;
@@ -33,10 +34,7 @@ final class TableRows {
     this.width = width;
     this.whole = lines.stream().map(Row::csv).filter(this::isWhole).toList();
     this.filled =
-        IntStream.range(0, width)
-            .filter(i -> cells(i).size() * 2 > whole.size())
-            .boxed()
-            .toList();
+        IntStream.range(0, width).filter(i -> cells(i).size() * 2 > whole.size()).boxed().toList();
     this.figures = filled.stream().filter(i -> isOfMost(i, TableRows::hasFigures)).toList();
     this.letters = filled.stream().filter(i -> isOfMost(i, TableRows::hasLetters)).toList();
   }

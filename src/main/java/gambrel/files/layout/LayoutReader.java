@@ -34,7 +34,7 @@ final class LayoutReader {
       Layout.groups("scale", "ticket", "time", "date", "clock", "body", "code", "net gross");
 
   /** The beginnings of the keys of a column. */
-  private static final List<String> KINDS = 
+  private static final List<String> KINDS =
       List.of("column", "constant", "omit", "void", "above", "value");
 
   /** The keys but those of values, which may hold any foreign word. */

@@ -114,9 +114,7 @@ public final class Layouts {
    */
   public Choice of(String path) {
     var parts = path.split("/", 3);
-    return parts.length < 3
-        ? Choice.PLAIN
-        : choices.computeIfAbsent(parts[1], this::choose);
+    return parts.length < 3 ? Choice.PLAIN : choices.computeIfAbsent(parts[1], this::choose);
   }
 
   private Choice choose(String folder) {

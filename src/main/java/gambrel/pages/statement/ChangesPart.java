@@ -137,8 +137,8 @@ final class ChangesPart extends StatementPart {
   }
 
   /**
-   * One row for each name: packs and weight of a cut share a row. Meat has a row where the take-home
-   * is as it was, so that some of it counts as another kind.
+   * One row for each name: packs and weight of a cut share a row. Meat has a row where the
+   * take-home is as it was, so that some of it counts as another kind.
    */
   private List<List<String>> rows(List<Change> changes) {
     var names = changes.stream().map(Change::name).collect(Collectors.toSet());

@@ -68,7 +68,8 @@ class CodesCutsAndScalesTest {
                 Weight.ZERO,
                 false,
                 Optional.of(Weight.ofThousandths(20_000))),
-            new ScaleCode("9", List.of(), Step.ADDED, "water", Weight.ZERO, false, Optional.empty())),
+            new ScaleCode(
+                "9", List.of(), Step.ADDED, "water", Weight.ZERO, false, Optional.empty())),
         files.clean().codes());
   }
 

@@ -237,7 +237,9 @@ class ExportAssistantTest {
   void theReasonForAnOrderIsWhatTheOtherOneWouldMean(String date, String killed, String reason) {
     files.with("bodies.csv", "body,species,killed\nB17,beef," + killed + "\n");
     var said = said("Date,Body,Code,Net\n" + date + ",B17,ROAST,2.5\n");
-    assertTrue(said.stream().anyMatch(line -> line.endsWith(": read otherwise " + reason)), said::toString);
+    assertTrue(
+        said.stream().anyMatch(line -> line.endsWith(": read otherwise " + reason)),
+        said::toString);
   }
 
   @ParameterizedTest
@@ -257,7 +259,8 @@ class ExportAssistantTest {
       var said = said(head);
       assertTrue(settings(said).contains("date=" + pattern), () -> String.join("\n", said));
       assertTrue(
-          said.stream().anyMatch(line -> line.endsWith("the head of the export says " + letters + ".")),
+          said.stream()
+              .anyMatch(line -> line.endsWith("the head of the export says " + letters + ".")),
           said::toString);
     }
   }
@@ -845,19 +848,21 @@ class ExportAssistantTest {
 
     assertSays(
         said,
-        "  1. To be answered: Is " + of[0] + " in column 2 a clock time, or does it count tickets?");
+        "  1. To be answered: Is "
+            + of[0]
+            + " in column 2 a clock time, or does it count tickets?");
     assertTrue(
         said.containsAll(List.of("    column.clock=2", "    clock=" + pattern)), said::toString);
     assertSays(
-        said, "      = scale S1, time 2026-07-28T" + clock + ", body B17, code ROAST, net 1.285 kg");
+        said,
+        "      = scale S1, time 2026-07-28T" + clock + ", body B17, code ROAST, net 1.285 kg");
     assertSays(said, "    column.ticket=2");
     assertSays(
         said,
         "      = scale S1, ticket "
             + of[0]
             + ", time 2026-07-28T00:00, body B17, code ROAST, net 1.285 kg");
-    assertEquals(
-        List.of(), read("S1", String.join("\n", layout(said))).files().get(0).rows());
+    assertEquals(List.of(), read("S1", String.join("\n", layout(said))).files().get(0).rows());
   }
 
   @Test
@@ -867,8 +872,7 @@ class ExportAssistantTest {
             "28.07.2026 0731 4711 B17 ROAST 1.285\n28.07.2026 0744 4712 B17 BONE 2.460\n"
                 + "28.07.2026 1305 4713 A12 ROAST 3.105\n");
     assertTrue(
-        settings(said)
-            .containsAll(List.of("column.ticket=3", "column.clock=2", "clock=HHmm")),
+        settings(said).containsAll(List.of("column.ticket=3", "column.clock=2", "clock=HHmm")),
         () -> String.join("\n", said));
     assertTrue(said.stream().noneMatch(line -> line.contains("To be answered")));
   }
@@ -1264,7 +1268,8 @@ class ExportAssistantTest {
   @ValueSource(strings = {"Rusk kg", "Skim", "Topsde", "Rump stk", "Kidny fat"})
   void aNameThatIsNearlyAnItemsIsNeverReadyToPaste(String name) {
     var said = said("No,When,Body,Code,Name,Net\n1,2026-07-28 9:00,B17,301," + name + ",2.5\n");
-    assertTrue(said.stream().noneMatch(line -> line.contains("Look at these rows")), said::toString);
+    assertTrue(
+        said.stream().noneMatch(line -> line.contains("Look at these rows")), said::toString);
     assertTrue(open(said).stream().allMatch(line -> line.startsWith("301,")), said::toString);
     assertFalse(open(said).isEmpty(), said::toString);
   }
@@ -1333,7 +1338,8 @@ class ExportAssistantTest {
   @Test
   void aTotalMayHoldARowThatACorrectionRemovesLater() {
     files
-        .with("layouts/S1.properties", String.join("\n", layout(said(withAVoid("Total,,,,6.850,")))))
+        .with(
+            "layouts/S1.properties", String.join("\n", layout(said(withAVoid("Total,,,,6.850,")))))
         .with(
             "corrections.csv",
             "scale,ticket,field,value,by,on,reason\nS1,4,status,void,me,2026-07-28,weighed twice\n");
@@ -1374,7 +1380,8 @@ class ExportAssistantTest {
     assertSays(said, "    value.status.Q=void");
     assertSays(said, "    value.status.G=ok");
     assertTrue(
-        said.stream().anyMatch(l -> l.startsWith("      =") && l.endsWith("net 2.2 kg, status void")),
+        said.stream()
+            .anyMatch(l -> l.startsWith("      =") && l.endsWith("net 2.2 kg, status void")),
         () -> String.join("\n", said));
   }
 

@@ -131,9 +131,7 @@ record Search(List<Series> series, LocalDate first, double falseAlarms) {
                         .filter(measure -> measure.isExplainedBy(factor))
                         .flatMap(measure -> Suspect.of(factor, of(measure))));
     return Stream.of(
-            Suspect.late(late),
-            Suspect.scales(Groups.both(chill, of(Measure.BENCH))),
-            others)
+            Suspect.late(late), Suspect.scales(Groups.both(chill, of(Measure.BENCH))), others)
         .flatMap(Function.identity());
   }
 

@@ -4,7 +4,6 @@ import gambrel.insight.month.change.ChangeExplanation.Part;
 import gambrel.insight.month.figures.MonthBody;
 import gambrel.trade.weighing.Weighing;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
@@ -76,8 +75,7 @@ record Suspect(
   /** By scale what left on it, and if asked for less what came in on it. */
   private static Map<String, Map<LocalDate, Double>> moves(
       Series series, MonthBody body, boolean withCame) {
-    double whole =
-        body.share(series.measure().figure()).orElseThrow().whole().hundredThousandths();
+    double whole = body.share(series.measure().figure()).orElseThrow().whole().hundredThousandths();
     var moves = new HashMap<String, Map<LocalDate, Double>>();
     add(moves, left(series, body), 1 / whole);
     add(moves, withCame ? came(series, body) : List.of(), -1 / whole);
