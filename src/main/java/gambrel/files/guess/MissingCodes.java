@@ -3,7 +3,6 @@ package gambrel.files.guess;
 import gambrel.files.folder.ItemNames;
 import gambrel.trade.cuts.CutTree;
 import gambrel.trade.cuts.Item;
-import gambrel.trade.cuts.Kind;
 import gambrel.trade.cuts.Species;
 import gambrel.trade.measure.FileWord;
 import gambrel.trade.measure.Groups;
@@ -160,7 +159,7 @@ final class MissingCodes {
         : items.isEmpty() ? GuessWords.meaning(text).stream().toList() : items;
   }
 
-  /** Items with their step; one for each of several species are told together. */
+  /** Items, each with its step. Where each of several species has one of them, they share a row. */
   private List<String> ofSpecies(List<Item> items, Set<Species> of) {
     var each = items.stream().flatMap(MissingCodes::withStep).toList();
     var steps = each.stream().map(meaning -> meaning.replaceFirst(".*,", "")).distinct().toList();
@@ -180,11 +179,12 @@ final class MissingCodes {
   /** Item and step of what a code may mean, though it has not just the words of it. */
   private List<String> near(String code, Missing of) {
     String text = of.name().isEmpty() ? code : of.name();
-    // Meat that is taken for bone or fat would be missed by nobody: a bin is never only likely.
+    var likely = likely(of);
+    // Bone and fat are offered only by their own names. Nothing shows that meat was taken for them.
     var items =
-        names.nearest(text, likely(of)).stream()
-            .filter(item -> item.kind() != Kind.BONE && item.kind() != Kind.FAT)
-            .filter(item -> likely(of).stream().anyMatch(s -> has(s, item)))
+        names.nearest(text, likely).stream()
+            .filter(item -> !item.kind().isBoneOrFat())
+            .filter(item -> likely.stream().anyMatch(s -> has(s, item)))
             .flatMap(MissingCodes::withStep)
             .toList();
     var added =

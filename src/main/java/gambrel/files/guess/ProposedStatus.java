@@ -24,7 +24,7 @@ record ProposedStatus(LayoutDraft draft, boolean isSaved) {
   /** A word and the ticket that it cancels, such as {@code STORNO 0004}. */
   private static final Pattern WITH_TICKET = Pattern.compile("(\\D+?[\\h#:.]*)(\\d+)");
 
-  /** A word of which one row in so many has it stands for what is rare. */
+  /** At most one in so many rows has a word for a cancelled weighing. */
   private static final int FEW = 4;
 
   /** What a void row on a ticket of its own cancels. */
@@ -114,7 +114,7 @@ record ProposedStatus(LayoutDraft draft, boolean isSaved) {
     return word.toLowerCase(Locale.ROOT).matches("ok|repeat|void(:.+)?");
   }
 
-  /** Proposes what a word means, or adds it to those of which nobody knows. */
+  /** Proposes what a word means, or adds it to the unknown words. */
   private void propose(Column column, String word, int count, List<String> unknown) {
     String key = key(word);
     var meaning = GuessWords.status(word, column.header());
