@@ -28,11 +28,13 @@ final class CheckCommand extends ShopCommand {
   /** The most lines of advice about notices of one kind. */
   private static final int MOST_ADVICE = 20;
 
+  private static final String SAVE = "save";
   private static final String PREVIEW = "preview";
   private static final String BODY = "body";
 
   CheckCommand() {
     super("check", "Reads and computes like run, prints the notices, publishes nothing.");
+    option(SAVE, "", "first saves in the shop folder the layouts and rows that are proposed");
     option(PREVIEW, "FILE", "writes a statement to look at, of the body that was cut last");
     option(BODY, "BODY", "whose statement the preview is instead");
   }
@@ -44,6 +46,14 @@ final class CheckCommand extends ShopCommand {
       refuseExports(preview.get());
     } else if (has(BODY)) {
       throw new BadUsage("--body goes with --preview.");
+    }
+    if (has(SAVE)) {
+      try {
+        save();
+      } catch (IOException e) {
+        err().println("gambrel: " + folder() + " cannot be written: " + e + ".");
+        return 4;
+      }
     }
     Reading reading;
     NightOutcome outcome;
@@ -75,9 +85,33 @@ final class CheckCommand extends ShopCommand {
     return finish(outcome);
   }
 
+  /** Saves what can be saved as it is proposed, and prints it. */
+  private void save() throws RefusedException, IOException {
+    Reading reading;
+    try (var progress = progress()) {
+      reading = read(progress);
+    }
+    var shop = reading.inputs().shop();
+    var told = ExportAssistant.of(folder(), shop, reading.asOf().toLocalDate());
+    for (var addition : told.additions()) {
+      if (addition.saveIn(folder())) {
+        boolean isTable = addition.isOfTable();
+        out().println("Saved in " + addition.file() + (isTable ? "; look at each row:" : "."));
+        addition.lines().stream().filter(l -> isTable).forEach(row -> out().println("    " + row));
+      }
+    }
+    out().println();
+  }
+
   /** Prints notices, then how the exports are read. */
   private void print(List<Notice> notices, ExportAssistant.Told exports) {
-    NoticeGroups.of(notices).forEach(group -> tell(group, exports));
+    // Until the exports are read right, why each body is held would only be in the way.
+    var held = notices.stream().filter(n -> !exports.isSettled() && isHeld(n)).toList();
+    var others = notices.stream().filter(notice -> !held.contains(notice)).toList();
+    NoticeGroups.of(others).forEach(group -> tell(group, exports));
+    if (!held.isEmpty()) {
+      tell(held, exports);
+    }
     if (!notices.isEmpty()) {
       out().println();
     }
@@ -100,7 +134,7 @@ final class CheckCommand extends ShopCommand {
     out().println(words.collect(Collectors.joining(" ")));
     if (group.stream().allMatch(n -> isBelow(n, exports))) {
       String what = group.size() == 1 ? "What" : group.size() + " of this kind: what";
-      out().println("  " + what + " to save is printed below.");
+      out().println("  " + what + " settles it is printed below.");
       return;
     }
     boolean alike = group.stream().allMatch(other -> other.saying().equals(notice.saying()));
@@ -121,14 +155,20 @@ final class CheckCommand extends ShopCommand {
         .forEach(advice -> out().println("  " + advice));
   }
 
-  /** Whether a layout for an export, or the row for a code, is printed with the exports. */
+  private static boolean isHeld(Notice notice) {
+    return notice.code() == NoticeCode.HELD;
+  }
+
+  /** Whether what settles a notice, a layout, a question or the row of a code, is printed below. */
   private static boolean isBelow(Notice notice, ExportAssistant.Told exports) {
-    if (notice.code() == NoticeCode.EXPORT_UNREADABLE) {
-      String folder = notice.place().file().replaceFirst("^[^/]+/([^/]+)/.*", "$1");
-      return exports.proposed().contains(folder);
-    }
-    return notice.code() == NoticeCode.CODE_UNKNOWN
-        && notice.saying().values().get("code") instanceof Value.Text code
-        && exports.codes().contains(code.text());
+    String folder = notice.place().file().replaceFirst("^[^/]+/([^/]+)/.*", "$1");
+    return switch (notice.code()) {
+      case EXPORT_UNREADABLE -> exports.proposed().contains(folder);
+      case STATUS_BAD -> exports.asked().contains(folder);
+      case CODE_UNKNOWN ->
+          notice.saying().values().get("code") instanceof Value.Text code
+              && exports.codes().contains(code.text());
+      default -> false;
+    };
   }
 }

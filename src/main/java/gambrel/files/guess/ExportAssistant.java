@@ -1,6 +1,7 @@
 package gambrel.files.guess;
 
 import gambrel.files.export.ExportReader;
+import gambrel.files.folder.Addition;
 import gambrel.files.guess.LayoutDraft.Question;
 import gambrel.files.guess.PrintedTotals.Compared;
 import gambrel.files.layout.Layouts;
@@ -20,6 +21,7 @@ import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
@@ -45,8 +47,11 @@ public final class ExportAssistant {
   private final OffsetDateTime asOf;
 
   private final MissingCodes codes;
+  private final MissingScales scales = new MissingScales();
   private final List<String> lines = new ArrayList<>();
   private final Set<String> proposed = new HashSet<>();
+  private final Set<String> askedOf = new HashSet<>();
+  private final List<Addition> additions = new ArrayList<>();
 
   /** The questions about a folder, each with its answers below it. */
   private final List<List<String>> asked = new ArrayList<>();
@@ -68,11 +73,18 @@ public final class ExportAssistant {
    *
    * @param lines line by line
    * @param proposed the folders of exports for which a layout is printed
+   * @param asked the folders of exports about which a question is asked
    * @param codes the codes for which codes.csv lacks a row that is printed
+   * @param additions what can be saved as it is printed
    * @param isSettled whether there are exports and nothing of them is left to be answered
    */
   public record Told(
-      List<String> lines, Set<String> proposed, Set<String> codes, boolean isSettled) {}
+      List<String> lines,
+      Set<String> proposed,
+      Set<String> asked,
+      Set<String> codes,
+      List<Addition> additions,
+      boolean isSettled) {}
 
   /**
    * Looks at the exports of a shop folder; says nothing if they cannot be listed.
@@ -86,7 +98,7 @@ public final class ExportAssistant {
           .forEach(assistant::tell);
     } catch (IOException e) {
       // The notices say that the exports cannot be listed.
-      return new Told(List.of(), Set.of(), Set.of(), false);
+      return new Told(List.of(), Set.of(), Set.of(), Set.of(), List.of(), false);
     }
     return assistant.told();
   }
@@ -94,8 +106,17 @@ public final class ExportAssistant {
   private Told told() {
     var missing = codes.lines();
     boolean isSettled = missing.isEmpty() && !unsettled && !lines.isEmpty();
+    scales
+        .addition()
+        .ifPresent(
+            rows -> {
+              say("scales.csv has no scale yet. Compare each step with the scale's plate:");
+              rows.lines().forEach(row -> say("    " + row));
+              additions.add(rows);
+            });
     missing.forEach(this::say);
-    return new Told(lines, proposed, codes.all(), isSettled);
+    codes.sure().ifPresent(additions::add);
+    return new Told(lines, proposed, askedOf, codes.all(), additions, isSettled);
   }
 
   /** The first folder under the exports; empty for a file directly there. */
@@ -135,7 +156,13 @@ public final class ExportAssistant {
       } else {
         confirm(read, draft, choice, saved);
       }
+      if (shop.scales().isEmpty()) {
+        scale(draft);
+      }
       unsettled |= read.isWrong() || !asked.isEmpty();
+      if (!asked.isEmpty()) {
+        askedOf.add(name);
+      }
       var place = choice.layout().place().file();
       String by = place.isEmpty() ? "read without a layout" : "read by " + place;
       String files = paths.size() == 1 ? "1 file" : paths.size() + " files";
@@ -376,7 +403,27 @@ public final class ExportAssistant {
       say("  Lines that are missing in " + file + "; put them at its end:");
       missing.forEach(line -> say("  " + line));
       proposed.add(draft.name());
+      additions.add(Addition.toLayout(file, missing));
     }
+  }
+
+  /** Proposes the scales of an export, unless a column may name them that was not taken. */
+  private void scale(LayoutDraft draft) throws IOException {
+    var mayName =
+        draft.has("scale")
+            ? Optional.<GuessTable.Column>empty()
+            : draft.unused().stream().filter(LayoutProposal::isOfSeveralScales).findFirst();
+    if (mayName.isEmpty()) {
+      scales.add(read(draft, answered(draft, draft.questions(), List.of())));
+    } else {
+      say(
+          "  scales.csv has no scale yet: give each one a row there. Does %s (%s) name them?"
+              .formatted(mayName.get().name(), values(mayName.get())));
+    }
+  }
+
+  private boolean isWithoutScale(LayoutDraft draft) {
+    return shop.scales().isEmpty() && !draft.has("scale");
   }
 
   private void propose(LayoutDraft draft, boolean unplaced) throws IOException {
@@ -403,10 +450,16 @@ public final class ExportAssistant {
     say("  A layout that reads it so; save as " + draft.path() + ":");
     proposed.add(draft.name());
     draft.lines().forEach(line -> say("  " + line));
+    additions.add(Addition.toLayout(draft.path(), draft.lines()));
   }
 
+  /** Exports as some lines read them, as if scales.csv had their scale. */
   private AsRead read(LayoutDraft draft, List<String> lines) throws IOException {
-    var choice = layouts.proposed(lines, draft.path(), draft.name());
+    var all = new ArrayList<>(lines);
+    if (isWithoutScale(draft)) {
+      all.add("constant.scale=" + draft.name());
+    }
+    var choice = layouts.proposed(all, draft.path(), draft.name());
     return AsRead.of(folder, draft.sample().paths(), choice, shop, asOf);
   }
 

@@ -26,6 +26,9 @@ import java.util.stream.Stream;
 
 /** Writes a layout for the exports of a folder, and keeps the reasons and what is open. */
 final class LayoutProposal {
+  /** A column with more values names something else than scales. */
+  private static final int MOST_SCALES = 4;
+
   /** What may stand in an id at the scale and not in the shop's files. */
   private static final List<String> WITHIN_IDS = List.of("-", "/", ".", "_", " ", "'");
 
@@ -475,9 +478,7 @@ final class LayoutProposal {
       addScales(scales);
     } else if (scales.size() == 1 && !scales.contains(name)) {
       draft.setting("The shop has one scale.", "constant.scale=" + scales.get(0));
-    } else if (scales.isEmpty()) {
-      draft.tell("scales.csv has no scale yet: give each one a row there.");
-    } else if (!scales.contains(name)) {
+    } else if (!scales.isEmpty() && !scales.contains(name)) {
       draft.ask(
           "Which scale wrote it? Name the folder after it, or say which it is, or which column says"
               + " it.",
@@ -492,6 +493,11 @@ final class LayoutProposal {
   private static boolean isOfScales(Column column, int scales) {
     long values = column.values().stream().distinct().count();
     return values > 1 && values <= scales && !column.cells().contains("");
+  }
+
+  /** Whether a column may name the scales of a shop of which none is known. */
+  static boolean isOfSeveralScales(Column column) {
+    return isOfScales(column, MOST_SCALES);
   }
 
   /** Asks which scale of the shop is meant by each name that the shop does not have. */

@@ -1,8 +1,10 @@
 package gambrel.files.guess;
 
+import gambrel.files.folder.Addition;
 import gambrel.files.folder.ItemNames;
 import gambrel.trade.cuts.CutTree;
 import gambrel.trade.cuts.Item;
+import gambrel.trade.cuts.Kind;
 import gambrel.trade.cuts.Species;
 import gambrel.trade.measure.FileWord;
 import gambrel.trade.measure.Groups;
@@ -34,6 +36,13 @@ final class MissingCodes {
   /** No code of the rail weighs less than half of another one of its body. */
   private static final BigDecimal TWICE = BigDecimal.valueOf(2);
 
+  /**
+   * The kinds that are offered where a name is only like that of an item. No tub is taken for bone,
+   * fat or waste by likeness: nothing would show that it was meat.
+   */
+  private static final Set<Kind> BY_LIKENESS =
+      Set.of(Kind.CARCASE, Kind.PIECE, Kind.MEAT, Kind.TRIM, Kind.OFFAL);
+
   /** Something put into a batch that is no item. */
   private static final String ADDED = "," + Step.ADDED.id();
 
@@ -57,11 +66,14 @@ final class MissingCodes {
       return Groups.inOrder(rows.stream(), row -> row.row().get(Field.BODY));
     }
 
+    boolean isWithout(Field field) {
+      return rows.stream().allMatch(row -> row.row().get(field).isEmpty());
+    }
+
     /** Whether every row names a batch and no body. */
     boolean isOfBatches() {
-      return rows.stream()
-          .map(ReadRow::row)
-          .allMatch(row -> row.get(Field.BODY).isEmpty() && !row.get(Field.BATCH).isEmpty());
+      return isWithout(Field.BODY)
+          && rows.stream().noneMatch(row -> row.row().get(Field.BATCH).isEmpty());
     }
   }
 
@@ -104,26 +116,57 @@ final class MissingCodes {
     return Set.copyOf(missing.keySet());
   }
 
+  /** The rows that are ready; empty if there are none. */
+  Optional<Addition> sure() {
+    return Optional.of(rows(true))
+        .filter(rows -> !rows.isEmpty())
+        .map(rows -> new Addition("codes.csv", "code,item,step,description", rows));
+  }
+
   /** What is to be said; no lines if no code is missing. */
   List<String> lines() {
-    var sure = new ArrayList<String>();
-    var open = new ArrayList<String>();
-    missing.forEach(
-        (code, of) -> {
-          var named = named(code, of);
-          var meanings = named.isEmpty() ? near(code, of) : named;
-          (meanings.isEmpty() ? Stream.of("ITEM,STEP") : meanings.stream())
-              .map(meaning -> String.join(",", code, meaning, quoted(of.name())))
-              .forEach((named.size() == 1 ? sure : open)::add);
-        });
     var lines = new ArrayList<String>();
-    tell(lines, "codes.csv lacks codes. Look at these rows, then put them at its end:", sure);
+    tell(
+        lines,
+        "codes.csv lacks codes. Look at these rows, then put them at its end:",
+        rows(true));
     tell(
         lines,
         "Of each of these codes put one row there, one of these only if it is right (gambrel cuts"
-            + " SHOP SPECIES prints the items; a step is hot, cold, pack, bin, tub or test):",
-        open);
+            + " SHOP SPECIES prints the items; a step is hot, cold, pack, bin, tub or test; NOMINAL"
+            + " is what a test weight should weigh):",
+        rows(false));
     return lines;
+  }
+
+  /** The rows of codes whose name means one thing, or those of all others. */
+  private List<String> rows(boolean sure) {
+    var rows = new ArrayList<String>();
+    missing.forEach(
+        (code, of) -> {
+          var named = named(code, of);
+          if (isOfNobody(of)) {
+            Stream.of(String.join(",", code, "", Step.TEST.id(), quoted(of.name()), "NOMINAL"))
+                .filter(row -> !sure)
+                .forEach(rows::add);
+          } else if (sure == (named.size() == 1)) {
+            var meanings = named.isEmpty() ? near(code, of) : named;
+            (meanings.isEmpty() ? Stream.of("ITEM,STEP") : meanings.stream())
+                .map(meaning -> String.join(",", code, meaning, quoted(of.name())))
+                .forEach(rows::add);
+          }
+        });
+    return rows;
+  }
+
+  /**
+   * Whether no row of a code names a body or batch, though those of other codes name bodies. So are
+   * test weights, with the weight that they should have.
+   */
+  private boolean isOfNobody(Missing of) {
+    return of.isWithout(Field.BODY)
+        && of.isWithout(Field.BATCH)
+        && weights.keySet().stream().anyMatch(body -> !body.isEmpty());
   }
 
   private static void tell(List<String> lines, String head, List<String> rows) {
@@ -180,10 +223,9 @@ final class MissingCodes {
   private List<String> near(String code, Missing of) {
     String text = of.name().isEmpty() ? code : of.name();
     var likely = likely(of);
-    // Bone and fat are offered only by their own names. Nothing shows that meat was taken for them.
     var items =
         names.nearest(text, likely).stream()
-            .filter(item -> !item.kind().isBoneOrFat())
+            .filter(item -> BY_LIKENESS.contains(item.kind()))
             .filter(item -> likely.stream().anyMatch(s -> has(s, item)))
             .flatMap(MissingCodes::withStep)
             .toList();

@@ -43,6 +43,9 @@ record PrintedTotals(SampleFile file, List<ReadRow> rows, RowComparison comparis
 
   private static final int MOST_NAMED = 10;
 
+  /** A file with more lines between its rows has one below each row. */
+  private static final int MOST_BLOCKS = 20;
+
   /**
    * A total beside the rows of its file.
    *
@@ -118,24 +121,24 @@ record PrintedTotals(SampleFile file, List<ReadRow> rows, RowComparison comparis
     return new Compared(says, agrees, confirms);
   }
 
-  /** By name what a scale may sum up, of the whole file or of its last block. */
+  /** By name what a scale may sum up: the whole file, or what follows some line between rows. */
   private Map<String, List<ReadRow>> parts() {
     var lines = new TreeSet<Integer>();
     rows.forEach(row -> lines.add(row.place().line()));
-    int above =
-        file.lines().stream()
-            .filter(line -> !line.isBlank() && !lines.contains(line.number()))
-            .mapToInt(TextLine::number)
-            .filter(number -> number > lines.first() && number < lines.last())
-            .max()
-            .orElse(0);
-    var block = rows.stream().filter(row -> row.place().line() > above).toList();
     var parts = new LinkedHashMap<String, List<ReadRow>>();
     addParts(parts, "its rows", "all " + rows.size() + " rows", rows);
-    if (above > 0) {
-      String name = "its last " + block.size() + " rows";
-      addParts(parts, "those of " + name, name, block);
-    }
+    file.lines().stream()
+        .filter(line -> !line.isBlank() && !lines.contains(line.number()))
+        .map(TextLine::number)
+        .filter(number -> number > lines.first() && number < lines.last())
+        .sorted(Comparator.reverseOrder())
+        .map(above -> only(rows, row -> row.place().line() > above))
+        .limit(MOST_BLOCKS)
+        .forEach(
+            block -> {
+              String name = "its last " + block.size() + " rows";
+              addParts(parts, "those of " + name, name, block);
+            });
     return parts;
   }
 
