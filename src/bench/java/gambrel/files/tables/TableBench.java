@@ -20,7 +20,8 @@ public class TableBench {
   @Setup
   public void make() throws Exception {
     cuts = CutsTable.of(Plant.made().night());
-    made = new Table(cuts.name(), cuts.header(), rows());
+    var rows = rows();
+    made = new Table(cuts.name(), cuts.header(), rows::stream);
     if (made.rows().count() != Plant.ROWS) {
       throw new IllegalStateException("the plant is too small");
     }

@@ -42,7 +42,8 @@ public class JudgingBench {
                     .toList()));
     corrected = CorrectedRows.of(exported, shop, Plant.AS_OF);
     var comparison = RowComparison.of(List.of(), Plant.AS_OF);
-    classifier = new RowClassifier(shop, Plant.AS_OF, references, comparison);
+    var factory = new WeighingFactory(shop, references, new BenchLookup(shop.bench()));
+    classifier = RowClassifier.of(factory, comparison, Plant.AS_OF, corrected.rows());
   }
 
   /** Applies corrections and reads time and status. */
@@ -80,6 +81,6 @@ public class JudgingBench {
   /** Makes the weighings. */
   @Benchmark
   public Object classified() {
-    return classifier.classify(corrected.rows(), rows -> {});
+    return classifier.classify(rows -> {});
   }
 }
