@@ -467,18 +467,37 @@ final class GuessFields {
         && column.values().stream().allMatch(value -> value.matches(name));
   }
 
-  /** Whether numbers go up, but for a few times at which they begin again, as on another day. */
+  /** Whether a column without a name has several values, and most of them in several rows. */
+  boolean comesAgain(Column column) {
+    long different = distinct(column.cells());
+    return column.header().isEmpty()
+        && !column.cells().contains("")
+        && different >= GuessNumbers.SOME
+        && different * 2 <= column.cells().size();
+  }
+
+  /**
+   * Whether numbers, with or without letters before them, go up, but for a few times at which they
+   * begin again, as on another day. One in a few may stand twice, such as that of a reprint.
+   */
   static boolean isCounting(List<String> values) {
-    if (values.size() < 2 || !values.stream().allMatch(value -> value.matches("\\d{1,9}"))) {
+    if (values.size() < 2 || !values.stream().allMatch(v -> v.matches("\\p{L}{0,3}\\d{1,9}"))) {
       return false;
     }
-    var numbers = values.stream().map(Integer::valueOf).toList();
+    var all = values.stream().map(v -> Integer.valueOf(v.replaceAll("\\D", ""))).toList();
+    var numbers =
+        IntStream.range(0, all.size())
+            .filter(i -> i == 0 || !all.get(i).equals(all.get(i - 1)))
+            .mapToObj(all::get)
+            .toList();
     var back =
         IntStream.range(1, numbers.size())
-            .filter(i -> numbers.get(i) <= numbers.get(i - 1))
+            .filter(i -> numbers.get(i) < numbers.get(i - 1))
             .mapToObj(numbers::get)
             .toList();
-    return back.stream().allMatch(number -> number <= numbers.get(0))
-        && back.size() * GuessNumbers.SOME < numbers.size();
+    int odd = back.size() + all.size() - numbers.size();
+    return numbers.size() > 1
+        && back.stream().allMatch(number -> number <= numbers.get(0))
+        && odd * GuessNumbers.SOME < all.size();
   }
 }

@@ -150,6 +150,7 @@ final class LayoutProposal {
         layout.filter(of -> of.positions(table.top()).containsKey("status")).isPresent();
     if (!draft.has(Layout.BARCODE)) {
       takeLeft("code", "the one column of words left", guesses::isName);
+      takeLeft("code", "the one column left whose values come again", guesses::comesAgain);
     }
     if (!readsStatus) {
       takeMarksForStatus();

@@ -108,9 +108,14 @@ record TableForm(char delimiter, char quote, int least, int width) {
         rows.stream()
             .filter(row -> row.cells().size() == usual + 1 && like.isLikeARow(row))
             .map(row -> row.cell(usual))
-            .filter(word -> GuessWords.isDoubtful(word) || GuessWords.isStatus(word))
+            .filter(TableForm::isMark)
             .count();
     return marked * 2 < rows.size() ? marked : 0;
+  }
+
+  /** Whether a word is a status, or a letter or sign or two. */
+  private static boolean isMark(String word) {
+    return GuessWords.isDoubtful(word) || GuessWords.isStatus(word) || word.matches("\\D{1,2}");
   }
 
   /** Whether a cell of most rows holds several cells that one blank parts. */
