@@ -6,8 +6,8 @@ import gambrel.files.guess.WrongUnit;
 import gambrel.night.NightOutcome;
 import gambrel.night.RefusedException;
 import gambrel.pages.owner.morning.NoticeGroups;
+import gambrel.trade.measure.Groups;
 import gambrel.trade.notice.Notice;
-import gambrel.trade.notice.NoticeCode;
 import gambrel.trade.notice.NoticeWords;
 import gambrel.trade.notice.Value;
 import gambrel.trade.reckoning.BodyAccount;
@@ -105,13 +105,10 @@ final class CheckCommand extends ShopCommand {
 
   /** Prints notices, then how the exports are read. */
   private void print(List<Notice> notices, ExportAssistant.Told exports) {
-    // Until the exports are read right, why each body is held would only be in the way.
-    var held = notices.stream().filter(n -> !exports.isSettled() && isHeld(n)).toList();
-    var others = notices.stream().filter(notice -> !held.contains(notice)).toList();
+    var below = notices.stream().filter(notice -> isBelow(notice, exports)).toList();
+    var others = notices.stream().filter(notice -> !below.contains(notice)).toList();
     NoticeGroups.of(others).forEach(group -> tell(group, exports));
-    if (!held.isEmpty()) {
-      tell(held, exports);
-    }
+    Groups.inOrder(below.stream(), Notice::code).values().forEach(group -> tell(group, exports));
     if (!notices.isEmpty()) {
       out().println();
     }
@@ -155,15 +152,15 @@ final class CheckCommand extends ShopCommand {
         .forEach(advice -> out().println("  " + advice));
   }
 
-  private static boolean isHeld(Notice notice) {
-    return notice.code() == NoticeCode.HELD;
-  }
-
-  /** Whether what settles a notice, a layout, a question or the row of a code, is printed below. */
+  /**
+   * Whether what settles a notice, a layout, a question or the row of a code, is printed below. Why
+   * a body is held is told when all of that is settled.
+   */
   private static boolean isBelow(Notice notice, ExportAssistant.Told exports) {
     String folder = notice.place().file().replaceFirst("^[^/]+/([^/]+)/.*", "$1");
     return switch (notice.code()) {
       case EXPORT_UNREADABLE -> exports.proposed().contains(folder);
+      case HELD -> exports.isOpen();
       case STATUS_BAD -> exports.asked().contains(folder);
       case CODE_UNKNOWN ->
           notice.saying().values().get("code") instanceof Value.Text code

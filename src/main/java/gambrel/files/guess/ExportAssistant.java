@@ -9,6 +9,7 @@ import gambrel.trade.measure.Groups;
 import gambrel.trade.measure.WeightUnit;
 import gambrel.trade.rows.Field;
 import gambrel.trade.rows.ReadRow;
+import gambrel.trade.rows.RowDisposition;
 import gambrel.trade.shop.Shop;
 import java.io.IOException;
 import java.math.BigDecimal;
@@ -49,6 +50,7 @@ public final class ExportAssistant {
   private final MissingCodes codes;
   private final MissingScales scales = new MissingScales();
   private final List<String> lines = new ArrayList<>();
+  private final Set<String> folders = new HashSet<>();
   private final Set<String> proposed = new HashSet<>();
   private final Set<String> askedOf = new HashSet<>();
   private final List<Addition> additions = new ArrayList<>();
@@ -84,7 +86,12 @@ public final class ExportAssistant {
       Set<String> asked,
       Set<String> codes,
       List<Addition> additions,
-      boolean isSettled) {}
+      boolean isSettled) {
+    /** Whether something is asked or to be saved. */
+    public boolean isOpen() {
+      return !proposed.isEmpty() || !asked.isEmpty() || !codes.isEmpty();
+    }
+  }
 
   /**
    * Looks at the exports of a shop folder; says nothing if they cannot be listed.
@@ -94,8 +101,10 @@ public final class ExportAssistant {
   public static Told of(Path folder, Shop shop, LocalDate today) {
     var assistant = new ExportAssistant(folder, shop, today);
     try {
-      Groups.inOrder(ExportReader.paths(folder).stream(), ExportAssistant::first)
-          .forEach(assistant::tell);
+      var byFolder =
+          Groups.inOrder(ExportReader.paths(folder).stream(), ExportAssistant::first);
+      assistant.folders.addAll(byFolder.keySet());
+      byFolder.forEach(assistant::tell);
     } catch (IOException e) {
       // The notices say that the exports cannot be listed.
       return new Told(List.of(), Set.of(), Set.of(), Set.of(), List.of(), false);
@@ -110,7 +119,7 @@ public final class ExportAssistant {
         .addition()
         .ifPresent(
             rows -> {
-              say("scales.csv has no scale yet. Compare each step with the scale's plate:");
+              say("scales.csv lacks these scales. Compare each step with the scale's plate:");
               rows.lines().forEach(row -> say("    " + row));
               additions.add(rows);
             });
@@ -148,7 +157,8 @@ public final class ExportAssistant {
       }
       var read = AsRead.of(folder, some, choice, shop, asOf);
       var named = name.isEmpty() ? folderFor() : name;
-      var draft = LayoutProposal.of(sample, shop, today, named, choice, read);
+      var draft = LayoutProposal.of(
+              sample, shop, today, named, choice, read, isNewScale(named));
       boolean saved = !choice.settings().isEmpty() || choice.fault().isPresent();
       boolean doubtful = draft.table().header() && !draft.questions().isEmpty();
       if (!saved && (!read.isRight() || doubtful)) {
@@ -156,7 +166,7 @@ public final class ExportAssistant {
       } else {
         confirm(read, draft, choice, saved);
       }
-      if (shop.scales().isEmpty()) {
+      if (isNewScale(draft.name())) {
         scale(draft);
       }
       unsettled |= read.isWrong() || !asked.isEmpty();
@@ -314,8 +324,17 @@ public final class ExportAssistant {
     }
   }
 
-  /** Says which weighings are cancelled, and by which rows. */
+  /** Says which weighings are cancelled, and by which rows, and which stand again. */
   private void cancelled(AsRead read) {
+    var repeats =
+        read.rows().stream()
+            .filter(row -> read.comparison().disposition(row) == RowDisposition.REPEAT)
+            .toList();
+    if (!repeats.isEmpty()) {
+      say(
+          "  Rows that stand again, so that they do not count twice: %d; the first is %s."
+              .formatted(repeats.size(), shortly(repeats.get(0))));
+    }
     var cancelled = read.cancelled();
     if (!cancelled.isEmpty()) {
       say("  Cancelled, so that they do not count:");
@@ -417,13 +436,19 @@ public final class ExportAssistant {
       scales.add(read(draft, answered(draft, draft.questions(), List.of())));
     } else {
       say(
-          "  scales.csv has no scale yet: give each one a row there. Does %s (%s) name them?"
+          "  scales.csv lacks the scale: give each one a row there. Does %s (%s) name them?"
               .formatted(mayName.get().name(), values(mayName.get())));
     }
   }
 
   private boolean isWithoutScale(LayoutDraft draft) {
-    return shop.scales().isEmpty() && !draft.has("scale");
+    return isNewScale(draft.name()) && !draft.has("scale");
+  }
+
+  /** Whether exports are of a new scale: the shop has none, or one with a folder of its own. */
+  private boolean isNewScale(String name) {
+    var known = shop.scales().keySet();
+    return known.isEmpty() || known.size() == 1 && !known.contains(name) && folders.containsAll(known);
   }
 
   private void propose(LayoutDraft draft, boolean unplaced) throws IOException {

@@ -8,6 +8,8 @@ import gambrel.trade.shop.IdIndex;
 import gambrel.trade.shop.Scale;
 import gambrel.trade.shop.Shop;
 import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
@@ -20,6 +22,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Predicate;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /** Finds the fields of the columns of a table, the surest first. */
@@ -29,6 +32,9 @@ final class GuessFields {
   private static final int BY_CONTENT = 50;
   private static final int BY_FORM = 10;
   private static final int MOST_STATUSES = 8;
+
+  /** How long after the kill a body is weighed, in weeks. */
+  private static final int WEEKS = 8;
 
   /** A short word or sign, such as a scale prints beside a weight that is not like the others. */
   private static final Pattern MARK = Pattern.compile("[^\\d\\s]{1,12}");
@@ -40,6 +46,7 @@ final class GuessFields {
   private final GuessNumbers numbers;
   private final Map<String, Predicate<String>> known;
   private final Optional<Scale> scale;
+  private final Set<LocalDate> killed;
   private final List<Choice> choices = new ArrayList<>();
 
   GuessFields(
@@ -49,6 +56,10 @@ final class GuessFields {
     this.numbers = numbers;
     this.known = known(shop);
     this.scale = scale;
+    this.killed =
+        shop.bodies().values().stream()
+            .flatMap(body -> body.killed().stream())
+            .collect(Collectors.toSet());
   }
 
   /** Tests, by column, whether a text is an id or code of the shop. */
@@ -287,7 +298,9 @@ final class GuessFields {
     var values = column.values();
     return switch (field) {
       case "time", "date", "clock" ->
-          ofTime(!times.patterns(field, values).isEmpty(), values, reasons);
+          field.equals("date") && isDayOfYear(values)
+              ? formed(reasons, "year and day of the year, soon after a kill")
+              : ofTime(!times.patterns(field, values).isEmpty(), values, reasons);
       case "barcode" -> ofBarcode(values, reasons);
       case "net", "gross", "tare" -> ofWeight(field, column, reasons);
       case "pieces" -> isWhole(column) ? 0 : -1;
@@ -297,6 +310,19 @@ final class GuessFields {
       case "body", "code", "scale", "customer" -> isDecimal(values) ? -1 : 0;
       default -> 0;
     };
+  }
+
+  /** Whether five digits are all days within some weeks after a kill of the shop. */
+  private boolean isDayOfYear(List<String> values) {
+    return values.stream().allMatch(value -> value.matches("\\d{5}"))
+        && times
+            .readings("yyDDD", values)
+            .filter(days -> days.stream().map(LocalDateTime::toLocalDate).allMatch(this::isLater))
+            .isPresent();
+  }
+
+  private boolean isLater(LocalDate day) {
+    return killed.stream().anyMatch(of -> !day.isBefore(of) && !day.isAfter(of.plusWeeks(WEEKS)));
   }
 
   /** Of digits without any mark between them only whole years and seconds add to the score. */

@@ -1,5 +1,7 @@
 package gambrel.files.guess;
 
+import gambrel.trade.cuts.CutTree;
+import gambrel.trade.shop.Step;
 import java.io.IOException;
 import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
@@ -121,6 +123,19 @@ final class GuessWords {
         .filter(only -> meanings.size() == 1)
         .map(only -> only.substring(MEANS.length()))
         .findFirst();
+  }
+
+  /** The step, hot or cold, of which a text has a word and the other step has none. */
+  static Optional<Step> railStep(String text) {
+    var words = List.of(text.strip().toLowerCase(Locale.ROOT).split(BETWEEN));
+    var own = words.stream().filter(word -> isOn(Step.HOT, word) != isOn(Step.COLD, word)).toList();
+    return Stream.of(Step.HOT, Step.COLD)
+        .filter(step -> !own.isEmpty() && own.stream().allMatch(word -> isOn(step, word)))
+        .findFirst();
+  }
+
+  private static boolean isOn(Step step, String word) {
+    return isIn(MEANS + CutTree.ROOT + ',' + step.id(), word);
   }
 
   // Words for a weighing that counts, one that is cancelled, or one that is printed again.

@@ -46,6 +46,8 @@ final class LayoutProposal {
   private final Shop shop;
   private final String name;
 
+  private final boolean isNewScale;
+
   /** Whether a layout is saved that can be used. */
   private final boolean saved;
 
@@ -71,6 +73,7 @@ final class LayoutProposal {
    * @param today the day of the run
    * @param choice what is saved
    * @param read what is read so
+   * @param isNewScale whether the folder is of a scale that the shop's files do not have yet
    */
   static LayoutDraft of(
       ExportSample sample,
@@ -78,8 +81,9 @@ final class LayoutProposal {
       LocalDate today,
       String name,
       Layouts.Choice choice,
-      AsRead read) {
-    var proposal = new LayoutProposal(sample, shop, today, name, choice.saved(), read);
+      AsRead read,
+      boolean isNewScale) {
+    var proposal = new LayoutProposal(sample, shop, today, name, choice.saved(), read, isNewScale);
     if (!proposal.table.columns().isEmpty()) {
       proposal.write();
     }
@@ -127,7 +131,9 @@ final class LayoutProposal {
       LocalDate today,
       String name,
       Optional<Layout> layout,
-      AsRead read) {
+      AsRead read,
+      boolean isNewScale) {
+    this.isNewScale = isNewScale;
     this.sample = sample;
     this.shop = shop;
     this.name = name;
@@ -477,9 +483,11 @@ final class LayoutProposal {
     var scales = shop.scales().keySet().stream().sorted().toList();
     if (draft.has("scale")) {
       addScales(scales);
+    } else if (isNewScale) {
+      return;
     } else if (scales.size() == 1 && !scales.contains(name)) {
       draft.setting("The shop has one scale.", "constant.scale=" + scales.get(0));
-    } else if (!scales.isEmpty() && !scales.contains(name)) {
+    } else if (!scales.contains(name)) {
       draft.ask(
           "Which scale wrote it? Name the folder after it, or say which it is, or which column says"
               + " it.",

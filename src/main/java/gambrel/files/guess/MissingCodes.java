@@ -58,7 +58,7 @@ final class MissingCodes {
   /** By code its name and its rows. */
   private final TreeMap<String, Missing> missing = new TreeMap<>();
 
-  /** By body and code what was weighed. */
+  /** By body and code what was weighed, in kilograms. */
   private final Map<String, Map<String, BigDecimal>> weights = new HashMap<>();
 
   private record Missing(String name, List<ReadRow> rows) {
@@ -95,6 +95,7 @@ final class MissingCodes {
     for (var row : rows) {
       String code = row.row().get(Field.CODE);
       AsRead.weight(row)
+          .flatMap(weight -> row.unit().map(unit -> unit.kilograms(weight)))
           .ifPresent(
               weight ->
                   weights
@@ -132,9 +133,9 @@ final class MissingCodes {
         rows(true));
     tell(
         lines,
-        "Of each of these codes put one row there, one of these only if it is right (gambrel cuts"
-            + " SHOP SPECIES prints the items; a step is hot, cold, pack, bin, tub or test; NOMINAL"
-            + " is what a test weight should weigh):",
+        "codes.csv lacks these codes. Of each put one row at its end, one of these only if it is"
+            + " right. gambrel cuts SHOP SPECIES prints the items; a step is hot, cold, pack, bin,"
+            + " tub or test; NOMINAL is what a test weight should weigh:",
         rows(false));
     return lines;
   }
@@ -222,6 +223,12 @@ final class MissingCodes {
   /** Item and step of what a code may mean, though it has not just the words of it. */
   private List<String> near(String code, Missing of) {
     String text = of.name().isEmpty() ? code : of.name();
+    if (of.isOfBatches()) {
+      return List.of(ADDED);
+    }
+    if (!text.matches(WORD)) {
+      return onRail(code, of).toList();
+    }
     var likely = likely(of);
     var items =
         names.nearest(text, likely).stream()
@@ -233,11 +240,11 @@ final class MissingCodes {
         Stream.of(text.split(GuessWords.BETWEEN))
             .flatMap(word -> GuessWords.meaning(word).stream())
             .filter(ADDED::equals);
-    boolean unsaid = of.name().isEmpty() && (items.isEmpty() || !text.matches(WORD));
-    var first =
-        of.isOfBatches() ? Stream.of(ADDED) : unsaid ? onRail(code, of) : Stream.<String>of();
+    var first = of.name().isEmpty() && items.isEmpty() ? onRail(code, of) : Stream.<String>of();
+    var other = GuessWords.railStep(text).map(step -> step == Step.HOT ? Step.COLD : Step.HOT);
     return Stream.of(first, added, items.stream())
         .flatMap(meanings -> meanings)
+        .filter(meaning -> other.filter(step -> meaning.endsWith(',' + step.id())).isEmpty())
         .distinct()
         .toList();
   }
@@ -265,8 +272,26 @@ final class MissingCodes {
   private Stream<String> onRail(String code, Missing of) {
     boolean once = of.byBody().values().stream().allMatch(rows -> rows.size() == 1);
     return isOfSides(code, of)
-        ? onRail(CutTree.SIDE)
-        : once && isHeavy(code, of) ? onRail(CutTree.ROOT) : Stream.of();
+        ? byDay(CutTree.SIDE, of)
+        : once && isHeavy(code, of) ? byDay(CutTree.ROOT, of) : Stream.of();
+  }
+
+  /** Hot weights are taken on the day of the kill, cold ones later; by either if that is unknown. */
+  private Stream<String> byDay(String item, Missing of) {
+    var fresh = of.rows().stream().map(this::isOfKillDay).distinct().toList();
+    var step =
+        fresh.size() == 1
+            ? fresh.get(0).map(is -> is ? Step.HOT : Step.COLD)
+            : Optional.<Step>empty();
+    return step.map(one -> Stream.of(item + ',' + one.id())).orElseGet(() -> onRail(item));
+  }
+
+  /** Whether a row was weighed on the day on which its body was killed; empty if not known. */
+  private Optional<Boolean> isOfKillDay(ReadRow row) {
+    return bodies
+        .find(row.row().get(Field.BODY))
+        .flatMap(body -> shop.bodies().get(body).killed())
+        .flatMap(killed -> row.time().map(time -> time.toLocalDate().equals(killed)));
   }
 
   /** Whether no code of a body has more than twice the weight, as only those of the rail have. */

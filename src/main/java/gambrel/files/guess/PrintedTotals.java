@@ -41,6 +41,9 @@ record PrintedTotals(SampleFile file, List<ReadRow> rows, RowComparison comparis
   /** A line with one whole number, such as {@code 26 records}. */
   private static final Pattern COUNT = Pattern.compile("\\D*\\b0*(\\d{1,6})\\b\\D*");
 
+  /** A clock time or a date, which is no figure of a total. */
+  private static final Pattern TIME = Pattern.compile("\\d{1,4}([.:/-])\\d\\d\\1\\d{2,4}(?!\\d)");
+
   private static final int MOST_NAMED = 10;
 
   /** A file with more lines between its rows has one below each row. */
@@ -112,7 +115,7 @@ record PrintedTotals(SampleFile file, List<ReadRow> rows, RowComparison comparis
   }
 
   private static boolean isCount(TextLine line, List<ReadRow> rows) {
-    var count = COUNT.matcher(line.text());
+    var count = COUNT.matcher(TIME.matcher(line.text()).replaceAll(""));
     return count.matches() && Integer.parseInt(count.group(1)) == rows.size();
   }
 
@@ -239,7 +242,7 @@ record PrintedTotals(SampleFile file, List<ReadRow> rows, RowComparison comparis
    */
   private static Stream<BigDecimal> figures(TextLine line, int decimals) {
     return FIGURE
-        .matcher(line.text())
+        .matcher(TIME.matcher(line.text()).replaceAll(" "))
         .results()
         .map(MatchResult::group)
         .flatMap(text -> Stream.of(text, BEFORE_BLANK.matcher(text).replaceFirst("")))

@@ -1263,7 +1263,7 @@ class ExportAssistantTest {
   /** The rows of codes that are not sure. */
   private static List<String> open(List<String> said) {
     return said.stream()
-        .dropWhile(line -> !line.startsWith("Of each of these codes put one row there"))
+        .dropWhile(line -> !line.startsWith("codes.csv lacks these codes"))
         .skip(1)
         .map(String::strip)
         .toList();
