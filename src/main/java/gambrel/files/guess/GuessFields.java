@@ -299,7 +299,7 @@ final class GuessFields {
     return switch (field) {
       case "time", "date", "clock" ->
           field.equals("date") && isDayOfYear(values)
-              ? formed(reasons, "year and day of the year, soon after a kill")
+              ? BY_CONTENT + formed(reasons, "year and day of the year, soon after a kill")
               : ofTime(!times.patterns(field, values).isEmpty(), values, reasons);
       case "barcode" -> ofBarcode(values, reasons);
       case "net", "gross", "tare" -> ofWeight(field, column, reasons);

@@ -22,6 +22,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -1305,6 +1306,126 @@ class ExportAssistantTest {
     assertFalse(open(said).contains("SHLDR,carcase,hot,"), said::toString);
     assertFalse(open(said).contains("LN CHPS,carcase,hot,"), said::toString);
     assertTrue(open(said).contains("SEASN,,added,"), said::toString);
+  }
+
+  /** B17 was killed on the 27th: what is weighed then is hot, what is weighed later is cold. */
+  @Test
+  void aRailCodeIsHotOnTheDayOfTheKillAndColdLater() {
+    var said =
+        said(
+            "No,When,Body,Code,Net\n1,2026-07-27 9:00,B17,R1,302.5\n"
+                + "2,2026-07-28 9:00,B17,R2,296.5\n3,2026-07-28 10:00,B17,P1,2.5\n");
+    assertEquals(
+        List.of("P1,ITEM,STEP,", "R1,carcase,hot,", "R2,carcase,cold,"),
+        open(said).stream().limit(3).toList());
+  }
+
+  /** 296.5 kg on the rail are more than twice 9,500 g, though 9,500 is the greater number. */
+  @Test
+  void weightsInTwoUnitsAreComparedAsWeights() {
+    files.with("exports/S2/b.csv", "No,When,Body,Code,Unit,Net\n1,2026-07-29 9:00,B17,P1,g,9500\n");
+    var said = said("No,When,Body,Code,Net\n1,2026-07-28 9:00,B17,R2,296.5\n");
+    assertEquals(
+        List.of("P1,ITEM,STEP,", "R2,carcase,cold,"), open(said).stream().limit(2).toList());
+  }
+
+  @Test
+  void aSideThatIsHotIsNotOfferedAsCold() {
+    var said =
+        said(
+            "No,When,Body,Code,Name,Net\n1,2026-07-28 9:00,A12,301,Hot sde,152.5\n"
+                + "2,2026-07-28 9:02,A12,301,Hot sde,149.5\n");
+    assertTrue(open(said).stream().anyMatch(line -> line.contains(",hot,")), said::toString);
+    assertTrue(open(said).stream().noneMatch(line -> line.contains(",cold,")), said::toString);
+  }
+
+  @Test
+  void rowsThatStandAgainAreSaidNotToCountTwice() {
+    files.with("exports/S1/b.csv", "No,When,Body,Code,Net\n1,2026-07-28 9:00,B17,ROAST,2.5\n");
+    assertSays(
+        said("No,When,Body,Code,Net\n1,2026-07-28 9:00,B17,ROAST,2.5\n"),
+        "  Rows that stand again, so that they do not count twice: 1; the first is"
+            + " exports/S1/b.csv:2 ticket 1, body B17, code ROAST, net 2.5 kg.");
+  }
+
+  /** The count of the end line is right; its clock time is no weight of 164,030 g. */
+  @Test
+  void aClockTimeAtTheEndIsNoTotal() {
+    var said =
+        said(
+            "No,When,Body,Code,Unit,Net\n1,2026-07-28 9:00,B17,ROAST,g,2500\n"
+                + "2,2026-07-28 9:01,B17,ROAST,g,2600\nEND,0002,,16.40.30\n");
+    assertSays(
+        said, "  exports/S1/a.csv ends with \"END,0002,,16.40.30\": the number of its rows that count.");
+  }
+
+  // Rows without a header.
+
+  /** Counters of two scales, the second with a reprint; the codes are all that comes again. */
+  private static final String LETTERED =
+      """
+      A004101 280726 0822 17 010 18.70 0.00 18.70 kg
+      A004102 280726 0826 17 010 17.10 0.00 17.10 kg
+      A004103 280726 0836 17 020 20.15 0.00 20.15 kg
+      B009481 280726 0940 17 020 3.35 0.85 2.50 kg
+      B009482 280726 0943 17 310 3.10 0.85 2.25 kg
+      B009483 280726 0951 17 310 2.65 0.85 1.80 kg
+      B009484 280726 0955 17 320 2.95 0.85 2.10 kg
+      B009484 280726 0955 17 320 2.95 0.85 2.10 kg R
+      B009485 280726 1002 17 330 3.45 0.85 2.60 kg
+      B009486 280726 1009 17 330 4.05 0.85 3.20 kg
+      """;
+
+  private List<String> lettered() {
+    files
+        .with("bodies.csv", "body,species,killed\n17,beef,2026-07-27\n")
+        .with("codes.csv", "code,item,step\n");
+    return said(LETTERED);
+  }
+
+  @Test
+  void aCounterMayHaveALetterAndATicketTwice() {
+    assertTrue(settings(lettered()).contains("column.ticket=1"), () -> String.join("\n", said()));
+  }
+
+  @Test
+  void theOneColumnThatComesAgainHasTheCodes() {
+    assertTrue(settings(lettered()).contains("column.code=5"), () -> String.join("\n", said()));
+  }
+
+  @Test
+  void aLetterBehindOneRowIsAskedFor() {
+    var said = lettered();
+    assertSays(said, "    value.status.R=repeat");
+    assertTrue(settings(said).contains("column.status=10"), () -> String.join("\n", said));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"26209, true", "26207, false", "27210, false"})
+  void fiveDigitsAreADayOfTheYearSoonAfterAKill(String day, boolean isDay) {
+    var said =
+        said(
+            "W|00641|%1$s|07.02.15|B17|ROAST|2.5|KG\nW|00642|%1$s|07.17.10|B17|BONE|2.4|KG\n"
+                .formatted(day));
+    assertEquals(isDay, settings(said).contains("date=yyDDD"), () -> String.join("\n", said));
+  }
+
+  // A folder of its own.
+
+  @Test
+  void aSecondFolderIsOfASecondScaleIfTheOnlyScaleHasItsOwn() {
+    String rows =
+        IntStream.range(0, 9)
+            .mapToObj(i -> "%d,2026-07-28 9:0%d,B17,ROAST,%d.%d\n".formatted(i, i, 2 + i, i))
+            .collect(Collectors.joining("", "No,When,Body,Code,Net\n", ""));
+    files
+        .with("scales.csv", "scale,where,unit,division\nS1,,kg,0.005\n")
+        .with("exports/rail/r.csv", rows);
+    var one = told();
+    assertTrue(layout(one.lines()).contains("constant.scale=S1"), one::toString);
+    var two = said(rows);
+    assertSays(two, "    rail,,kg,0.1");
+    assertFalse(layout(two).contains("constant.scale=S1"), two::toString);
   }
 
   @ParameterizedTest
