@@ -161,7 +161,7 @@ final class CheckCommand extends ShopCommand {
     return switch (notice.code()) {
       case EXPORT_UNREADABLE -> exports.proposed().contains(folder);
       case HELD -> exports.isOpen();
-      case STATUS_BAD -> exports.asked().contains(folder);
+      case STATUS_BAD, TICKET_CONFLICT -> exports.asked().contains(folder);
       case CODE_UNKNOWN ->
           notice.saying().values().get("code") instanceof Value.Text code
               && exports.codes().contains(code.text());

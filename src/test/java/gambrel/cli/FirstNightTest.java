@@ -12,6 +12,7 @@ import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -72,7 +73,7 @@ class FirstNightTest {
     assertEquals(1, check("--save"));
     assertSaid(blocks.get(6));
     assertSaid(blocks.get(7));
-    add("layouts/hall.properties", blocks.get(7));
+    add("layouts/hall.properties", answersOfTheDate() + blocks.get(7));
 
     assertEquals(0, check(), said);
     assertSaid(blocks.get(8));
@@ -81,6 +82,15 @@ class FirstNightTest {
     assertEquals(0, gambrel("run", shop().toString(), "--as-of", NIGHT), said);
     assertSaid(blocks.get(10).replace("shop/reports", shop() + "/reports"));
     assertTrue(Files.exists(shop().resolve("reports/statements/ann/L31-r1.pdf")));
+  }
+
+  /** The first answer to the question about the date above the rows. */
+  private String answersOfTheDate() {
+    return said.lines()
+        .map(String::strip)
+        .dropWhile(line -> !line.startsWith("above.date="))
+        .takeWhile(line -> !line.startsWith("= "))
+        .collect(Collectors.joining("\n", "", "\n"));
   }
 
   /** Puts lines in place of those with their keys. */

@@ -22,6 +22,9 @@ public final class NewShop {
       List.of(
           "bodies", "customers", "shares", "scales", "charges", "batches", "bench", "corrections");
 
+  /** How the line of a place begins in the comments of the settings. */
+  private static final String PLACE = "#   currency=";
+
   private NewShop() {}
 
   /** Whether a folder does not exist or is empty. */
@@ -51,7 +54,7 @@ public final class NewShop {
     Files.createDirectories(folder.resolve("layouts"));
     String settings = text("shop.properties");
     String place = place(settings, machine.getId(), given);
-    write(folder, "shop.properties", settings.replace("{place}", place));
+    write(folder, "shop.properties", near(settings, given).replace("{place}", place));
     for (String file : FILES) {
       write(folder, file + ".csv", text(file + ".csv"));
     }
@@ -66,6 +69,18 @@ public final class NewShop {
     return text("steps.txt");
   }
 
+  /** The settings with the places of a region alone, if one is given. */
+  private static String near(String settings, Optional<Region> region) {
+    return settings
+        .lines()
+        .filter(line -> !line.startsWith(PLACE) || isOf(line, region))
+        .collect(Collectors.joining("\n", "", "\n"));
+  }
+
+  private static boolean isOf(String place, Optional<Region> region) {
+    return region.isEmpty() || place.endsWith("=" + region.get().id());
+  }
+
   /**
    * Money, unit, zone and region: those of the machine's zone, else of the last place of its
    * continent, else of the first place, of those that the comments of the settings list.
@@ -74,8 +89,7 @@ public final class NewShop {
     var places =
         settings
             .lines()
-            .filter(line -> line.startsWith("#   currency="))
-            .filter(line -> region.isEmpty() || line.endsWith("=" + region.get().id()))
+            .filter(line -> line.startsWith(PLACE) && isOf(line, region))
             .toList();
     String continent = machine.replaceFirst("/.*", "/").replace("US/", "America/");
     return Stream.of(continent, machine + ' ')

@@ -58,6 +58,9 @@ public final class ExportAssistant {
   /** The questions about a folder, each with its answers below it. */
   private final List<List<String>> asked = new ArrayList<>();
 
+  /** Whether a question about some folder is asked. */
+  private boolean isAsking;
+
   /** Whether some folder is not read right yet, or has a question. */
   private boolean unsettled;
 
@@ -75,9 +78,10 @@ public final class ExportAssistant {
    *
    * @param lines line by line
    * @param proposed the folders of exports for which a layout is printed
-   * @param asked the folders of exports about which a question is asked
+   * @param asked the folders of exports of which it is asked which rows count
    * @param codes the codes for which codes.csv lacks a row that is printed
    * @param additions what can be saved as it is printed
+   * @param isOpen whether something is asked or to be saved
    * @param isSettled whether there are exports and nothing of them is left to be answered
    */
   public record Told(
@@ -86,12 +90,8 @@ public final class ExportAssistant {
       Set<String> asked,
       Set<String> codes,
       List<Addition> additions,
-      boolean isSettled) {
-    /** Whether something is asked or to be saved. */
-    public boolean isOpen() {
-      return !proposed.isEmpty() || !asked.isEmpty() || !codes.isEmpty();
-    }
-  }
+      boolean isOpen,
+      boolean isSettled) {}
 
   /**
    * Looks at the exports of a shop folder; says nothing if they cannot be listed.
@@ -107,7 +107,7 @@ public final class ExportAssistant {
       byFolder.forEach(assistant::tell);
     } catch (IOException e) {
       // The notices say that the exports cannot be listed.
-      return new Told(List.of(), Set.of(), Set.of(), Set.of(), List.of(), false);
+      return new Told(List.of(), Set.of(), Set.of(), Set.of(), List.of(), false, false);
     }
     return assistant.told();
   }
@@ -125,7 +125,8 @@ public final class ExportAssistant {
             });
     missing.forEach(this::say);
     codes.sure().ifPresent(additions::add);
-    return new Told(lines, proposed, askedOf, codes.all(), additions, isSettled);
+    boolean isOpen = isAsking || !proposed.isEmpty() || !codes.all().isEmpty();
+    return new Told(lines, proposed, askedOf, codes.all(), additions, isOpen, isSettled);
   }
 
   /** The first folder under the exports; empty for a file directly there. */
@@ -170,9 +171,7 @@ public final class ExportAssistant {
         scale(draft);
       }
       unsettled |= read.isWrong() || !asked.isEmpty();
-      if (!asked.isEmpty()) {
-        askedOf.add(name);
-      }
+      isAsking |= !asked.isEmpty();
       var place = choice.layout().place().file();
       String by = place.isEmpty() ? "read without a layout" : "read by " + place;
       String files = paths.size() == 1 ? "1 file" : paths.size() + " files";
@@ -285,23 +284,22 @@ public final class ExportAssistant {
             .filter(time -> !time.isEmpty())
             .sorted()
             .toList();
+    var counted = read.rows().stream().filter(r -> AsRead.counts(r, read.comparison())).toList();
     var weights = new TreeMap<String, BigDecimal>();
-    read.rows().stream()
-        .filter(row -> AsRead.counts(row, read.comparison()))
-        .forEach(
-            row ->
-                weights.merge(
-                    row.unit().orElseThrow().id(),
-                    AsRead.weight(row).orElseThrow(),
-                    BigDecimal::add));
+    for (var row : counted) {
+      weights.merge(
+          row.unit().orElseThrow().id(), AsRead.weight(row).orElseThrow(), BigDecimal::add);
+    }
     say(
-        "  In %s %d rows%s; those that count weigh %s."
+        "  %s%d rows%s, of which %d %s, %s in all."
             .formatted(
-                files == MOST_FILES ? "the first and last files" : "all",
+                files == MOST_FILES ? "In the first and last files " : "",
                 read.rows().size(),
                 times.isEmpty()
                     ? " without a time"
                     : " from " + times.get(0) + " to " + times.get(times.size() - 1),
+                counted.size(),
+                counted.size() == 1 ? "counts" : "count",
                 weights.isEmpty()
                     ? "nothing"
                     : weights.entrySet().stream()
@@ -535,6 +533,9 @@ public final class ExportAssistant {
       }
     }
     asked.add(told);
+    if (question.isOfStatus()) {
+      askedOf.add(draft.name());
+    }
   }
 
   /** The only scale, else a name to be replaced. */

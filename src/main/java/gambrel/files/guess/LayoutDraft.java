@@ -40,6 +40,11 @@ record LayoutDraft(
    * @param row the index of a row that it is about
    */
   record Question(String asks, List<List<String>> options, int row) {
+    /** Whether it asks which rows count. */
+    boolean isOfStatus() {
+      return options.stream().flatMap(List::stream).anyMatch(l -> l.startsWith("value.status."));
+    }
+
     /** Whether rows can be read, and read wrong, without an answer. */
     boolean isSilent() {
       return options.stream()

@@ -134,8 +134,9 @@ final class MissingCodes {
     tell(
         lines,
         "codes.csv lacks these codes. Of each put one row at its end, one of these only if it is"
-            + " right. gambrel cuts SHOP SPECIES prints the items; a step is hot, cold, pack, bin,"
-            + " tub or test; NOMINAL is what a test weight should weigh:",
+            + " right. In place of ITEM write what you call it: check answers with the items that"
+            + " are like it. STEP is hot, cold, pack, bin, tub or test; NOMINAL is what a test weight"
+            + " should weigh:",
         rows(false));
     return lines;
   }
@@ -233,6 +234,7 @@ final class MissingCodes {
     var items =
         names.nearest(text, likely).stream()
             .filter(item -> BY_LIKENESS.contains(item.kind()))
+            .filter(item -> !item.id().matches("(left|right)-.*"))
             .filter(item -> likely.stream().anyMatch(s -> has(s, item)))
             .flatMap(MissingCodes::withStep)
             .toList();

@@ -139,7 +139,7 @@ public enum NoticeCode implements FileWord {
   WEIGHED_AFTER_ISSUE(Severity.NOTE),
   /** A page could not be made. */
   TEMPLATE_BAD(Severity.STOP),
-  /** No register exists; numbers of revisions start again. */
+  /** The output folder has no statement from before this night. */
   REGISTER_NEW(Severity.NOTE),
   /** A document that the register names is missing or changed. */
   DOCUMENT_LOST(Severity.MARK),

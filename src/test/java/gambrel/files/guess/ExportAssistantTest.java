@@ -143,7 +143,7 @@ class ExportAssistantTest {
               = scale S1, ticket 1, time 2026-07-14T09:05, body B17, code ROAST, net 2.5 kg
             2;14.07.2026;9:06;A12;BONE;3,25;7,25
               = scale S1, ticket 2, time 2026-07-14T09:06, body A12, code BONE, net 3.25 kg
-          In all 2 rows from 2026-07-14T09:05 to 2026-07-14T09:06; those that count weigh 5.75 kg.
+          2 rows from 2026-07-14T09:05 to 2026-07-14T09:06, of which 2 count, 5.75 kg in all.
           A layout that reads it so; save as layouts/S1.properties:
           # How the exports in exports/S1 are read.
           delimiter=;
@@ -892,7 +892,7 @@ class ExportAssistantTest {
                 + second
                 + "\n1;28/07/2026;9:05;B17;ROAST;2.5\n2;28/07/2026;9:06;B17;BONE;3.5\n");
     assertTrue(
-        said.stream().anyMatch(line -> line.startsWith("  In all 2 rows")),
+        said.stream().anyMatch(line -> line.startsWith("  2 rows ")),
         () -> String.join("\n", said));
   }
 
@@ -906,7 +906,7 @@ class ExportAssistantTest {
     assertTrue(
         settings(said).contains("ignore=^\\s*(\\d+\\s+WEIGHINGS)"), () -> String.join("\n", said));
     assertTrue(
-        said.stream().anyMatch(line -> line.startsWith("  In all 3 rows")),
+        said.stream().anyMatch(line -> line.startsWith("  3 rows ")),
         () -> String.join("\n", said));
   }
 
@@ -1196,7 +1196,7 @@ class ExportAssistantTest {
         said(
             "No,Date,Body,Code,Net\n1,2026-07-28,B17,ROAST,2.5\nNo,Date,Body,Code,Net\n"
                 + "2,2026-07-29,B17,ROAST,2.5\n");
-    assertTrue(said.stream().anyMatch(line -> line.startsWith("  In all 2 rows")), said.toString());
+    assertTrue(said.stream().anyMatch(line -> line.startsWith("  2 rows ")), said.toString());
   }
 
   @Test

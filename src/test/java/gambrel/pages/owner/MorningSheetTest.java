@@ -112,7 +112,7 @@ class MorningSheetTest {
                 notice(NoticeCode.WEIGHED_ON_BLOCK, "", 0)));
     assertEquals(
         List.of(
-            "There is no register of statements from before this night: revisions start at 1.",
+            "The output folder has no statement from before this night.",
             "codes.csv has no code 5.",
             "No row of scale bench has ticket 9."),
         messages(sheet));
@@ -301,7 +301,7 @@ class MorningSheetTest {
   @Test
   void aRegisterThatWasNotThereIsSaid() {
     var notes = sheet(shop.at(NOW), List.of(), List.of(), List.of(), true).notes();
-    assertTrue(notes.get(1).startsWith("There was no register"), notes::toString);
+    assertTrue(notes.get(1).startsWith("The output folder had"), notes::toString);
   }
 
   @Test
