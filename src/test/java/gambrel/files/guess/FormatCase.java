@@ -29,14 +29,17 @@ import java.util.stream.Stream;
  * scale,time,body,code,net}, and behind them {@code batch,customer} in a case where a weighing has
  * one); and where the user has to answer questions {@code edits.txt}, at most two lines {@code
  * key=value} for the proposed layout. The line {@code rename .SUFFIX} follows the notice of exports
- * whose names do not end as those of text files do.
+ * whose names do not end as those of text files do. The night is that of all cases, or the moment in
+ * {@code night.txt} where the exports are of later days.
  */
 final class FormatCase {
   /** Where all cases are. */
   static final Path TOP = Path.of("src/test/resources/gambrel/formats");
 
-  /** When the night is. */
+  /** When the night is, if the case does not say. */
   private static final String NIGHT = "2026-08-05T02:00";
+
+  private static final String OWN_NIGHT = "night.txt";
 
   private static final Pattern SAVE = Pattern.compile(".*save as (\\S.*):");
   private static final String RENAME = "rename ";
@@ -115,12 +118,15 @@ final class FormatCase {
 
   private final Path folder;
   private final Path shop;
+  private final String night;
   private final StringBuilder printed = new StringBuilder();
 
   /** The case of {@code folder}, laid out in {@code shop}. */
-  FormatCase(Path folder, Path shop) {
+  FormatCase(Path folder, Path shop) throws IOException {
     this.folder = folder;
     this.shop = shop;
+    var own = folder.resolve(OWN_NIGHT);
+    this.night = Files.exists(own) ? Files.readString(own).strip() : NIGHT;
   }
 
   /** Every case, by name. */
@@ -173,12 +179,13 @@ final class FormatCase {
     }
     Files.deleteIfExists(shop.resolve("expected.csv"));
     Files.deleteIfExists(shop.resolve("edits.txt"));
+    Files.deleteIfExists(shop.resolve(OWN_NIGHT));
   }
 
   private String check() {
     var text = new StringWriter();
     var out = new PrintWriter(text);
-    int code = Main.run(out, out, "check", shop.toString(), "--as-of", NIGHT);
+    int code = Main.run(out, out, "check", shop.toString(), "--as-of", night);
     printed.append(text).append("exit ").append(code).append("\n\n");
     return text.toString();
   }
@@ -236,7 +243,7 @@ final class FormatCase {
         Ledger.of(
             inputs.exports(),
             inputs.shop(),
-            LocalDateTime.parse(NIGHT).atZone(inputs.shop().settings().zone()).toOffsetDateTime(),
+            LocalDateTime.parse(night).atZone(inputs.shop().settings().zone()).toOffsetDateTime(),
             rows -> {});
     var counted = new ArrayList<Counted>();
     ledger.weighings().stream().forEach(w -> counted.add(Counted.of(w, w.code().pattern())));
