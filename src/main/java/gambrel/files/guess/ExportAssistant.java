@@ -208,7 +208,7 @@ public final class ExportAssistant {
     if (value == null) {
       return line.startsWith("column.") && read.contains(key.substring("column.".length()));
     }
-    return line.startsWith("value.status.") || line.startsWith("void.")
+    return line.matches("(value\\.status\\.|void\\.|ignore=).*")
         ? line.toLowerCase(Locale.ROOT).endsWith('=' + value.strip().toLowerCase(Locale.ROOT))
         : line.endsWith("=") || !value.isBlank();
   }

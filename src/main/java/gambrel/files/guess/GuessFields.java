@@ -485,8 +485,16 @@ final class GuessFields {
                             < others.size());
   }
 
+  /** Whether every cell is a weight with its unit. */
+  private static boolean isWeighed(Column column) {
+    return column.values().stream().allMatch(v -> v.matches("(?i)[+-]?\\d[\\d.,]*\\h*(kg|g|lb|oz)s?"));
+  }
+
   /** Whether a column holds names, such as those of cuts, or letters that stand in every row. */
   boolean isName(Column column) {
+    if (isWeighed(column)) {
+      return false;
+    }
     boolean letters = !column.cells().contains("") && !isMark(column);
     String name = letters ? ".*\\p{L}.*" : ".*\\p{L}{2}.*";
     return column.values().stream().distinct().count() > 1
@@ -498,6 +506,7 @@ final class GuessFields {
     long different = distinct(column.cells());
     return column.header().isEmpty()
         && !column.cells().contains("")
+        && !isWeighed(column)
         && different >= GuessNumbers.SOME
         && different * 2 <= column.cells().size();
   }

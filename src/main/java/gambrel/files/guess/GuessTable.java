@@ -8,7 +8,6 @@ import gambrel.files.export.CountedLines;
 import gambrel.files.guess.ExportSample.SampleFile;
 import gambrel.files.layout.Layout;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
@@ -26,7 +25,6 @@ import java.util.stream.IntStream;
  * @param columns its columns
  * @param heads what lines above the rows, and the names of the files, give all rows below them
  * @param rows its rows
- * @param ignore a regular expression of the lines that are no rows, without its anchor; or empty
  * @param ignored the lines that are no rows
  * @param unlike files whose first line is another
  */
@@ -38,10 +36,17 @@ record GuessTable(
     List<Column> columns,
     List<Column> heads,
     List<Row> rows,
-    String ignore,
-    List<String> ignored,
+    List<Ignored> ignored,
     List<String> unlike) {
   private static final int MOST_COLUMNS = 60;
+
+  /**
+   * A line that is no row.
+   *
+   * @param raw the line
+   * @param expression a regular expression that finds it at its beginning, and no row
+   */
+  record Ignored(String raw, String expression) {}
 
   /**
    * One column, or what a line above the rows or the name of the file gives.
@@ -109,7 +114,7 @@ record GuessTable(
             : TableForm.of(files, layout);
     if (form.width() == 0) {
       return new GuessTable(
-          form, 0, false, false, List.of(), List.of(), List.of(), "", List.of(), List.of());
+          form, 0, false, false, List.of(), List.of(), List.of(), List.of(), List.of());
     }
     var first = form.rows(files.get(0));
     int at = known.isPresent() ? 0 : top(first, form.width());
@@ -145,8 +150,11 @@ record GuessTable(
       lines.add(top.raw());
     }
     var others = sorted.others();
-    var ignored = new LinkedHashMap<CsvRow, String>();
-    others.forEach(o -> expression(o.raw(), lines).ifPresent(e -> ignored.put(o, e)));
+    var ignored =
+        others.stream()
+            .map(CsvRow::raw)
+            .flatMap(raw -> expression(raw, lines).stream().map(e -> new Ignored(raw, e)))
+            .toList();
     return new GuessTable(
         form,
         skip,
@@ -169,8 +177,7 @@ record GuessTable(
             .toList(),
         new LinesAbove(exports, rows).heads(header ? top.raw() : ""),
         rows,
-        ignored.values().stream().distinct().sorted().collect(Collectors.joining("|")),
-        ignored.keySet().stream().map(CsvRow::raw).toList(),
+        ignored,
         unlike);
   }
 

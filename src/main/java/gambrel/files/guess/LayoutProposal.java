@@ -12,6 +12,7 @@ import gambrel.trade.shop.Scale;
 import gambrel.trade.shop.ScaleCode;
 import gambrel.trade.shop.Shop;
 import gambrel.trade.shop.Step;
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -21,6 +22,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -164,6 +166,7 @@ final class LayoutProposal {
     this.clock = new ProposedClock(draft, times);
     if (!draft.has("gross")) {
       takeLeft("net", "the one column left in steps of the scale", this::isInSteps);
+      takeLeft("tare", "less than the weight in each row, and mostly the same", this::isTare);
     }
   }
 
@@ -212,6 +215,22 @@ final class LayoutProposal {
   /** Whether a column without a name may be of weights in steps of the scale, maybe in grams. */
   private boolean isInSteps(Column column) {
     return column.header().isEmpty() && guesses.mayBeWeight(column) && weights.isInSteps(column);
+  }
+
+  /** Whether a column without a name may be of the tares of the weights that were found. */
+  private boolean isTare(Column column) {
+    var tares = numbers.numbers(column).orElse(List.of());
+    var weights =
+        draft.has("net") ? numbers.numbers(draft.column("net")) : Optional.<List<BigDecimal>>empty();
+    return column.header().isEmpty()
+        && weights.filter(of -> of.size() == tares.size() && areBelow(tares, of)).isPresent()
+        && tares.stream().distinct().count() * GuessNumbers.SOME <= tares.size()
+        && tares.stream().anyMatch(t -> t.signum() > 0 && (t.scale() > 0 || t.compareTo(BigDecimal.TEN) >= 0));
+  }
+
+  private static boolean areBelow(List<BigDecimal> tares, List<BigDecimal> weights) {
+    return IntStream.range(0, tares.size())
+        .allMatch(i -> tares.get(i).signum() >= 0 && tares.get(i).compareTo(weights.get(i)) < 0);
   }
 
   /** Takes a column of marks for the status, whatever it is called. */
@@ -296,13 +315,23 @@ final class LayoutProposal {
     } else if (table.repeated()) {
       draft.setting("Its header stands again between rows.", "header=repeated");
     }
-    if (!table.ignore().isEmpty()) {
-      String first = table.ignored().get(0);
-      int others = table.ignored().size() - 1;
+    var plain = table.ignored().stream().filter(line -> !mayCancel(line)).toList();
+    if (!plain.isEmpty()) {
+      int others = plain.size() - 1;
       String more = others == 0 ? "" : " and " + others + " more";
       draft.setting(
-          "Lines like " + '"' + shortened(first) + '"' + more + " are no rows and are passed over.",
-          "ignore=^\\s*(" + table.ignore() + ")");
+          "Lines like " + '"' + shortened(plain.get(0).raw()) + '"' + more
+              + " are no rows and are passed over.",
+          ignoring(plain));
+    }
+    var cancelling = table.ignored().stream().filter(LayoutProposal::mayCancel).toList();
+    if (!cancelling.isEmpty()) {
+      draft.ask(
+          "Does \"%s\" take back a weighing? If so, void its ticket in corrections.csv. Then pass such"
+                  .formatted(shortened(cancelling.get(0).raw()))
+              + " lines over:",
+          List.of(List.of(ignoring(table.ignored()))),
+          table.rows().size());
     }
     if (!table.unlike().isEmpty()) {
       draft.tell(
@@ -310,6 +339,19 @@ final class LayoutProposal {
               + String.join(", ", table.unlike())
               + ".");
     }
+  }
+
+  private static String ignoring(List<GuessTable.Ignored> lines) {
+    return lines.stream()
+        .map(GuessTable.Ignored::expression)
+        .distinct()
+        .sorted()
+        .collect(Collectors.joining("|", "ignore=^\\s*(", ")"));
+  }
+
+  /** Whether a line that is no row has a word for a cancelled weighing, and a number. */
+  private static boolean mayCancel(GuessTable.Ignored line) {
+    return GuessWords.mentionsVoid(line.raw()) && line.raw().matches(".*\\d.*");
   }
 
   private static String shortened(String text) {

@@ -20,7 +20,7 @@ import java.util.regex.Pattern;
  */
 public final class WeightText {
   private static final BigDecimal OUNCES = BigDecimal.valueOf(16);
-  private static final Pattern SINGLE = Pattern.compile("(?i)(.*?)\\s*(kgs?|g|lbs?|oz)\\.?");
+  private static final Pattern SINGLE = Pattern.compile("(?i)(.*?)\\h*(kgs?|g|lbs?|oz)\\.?");
   private static final Pattern BOTH =
       Pattern.compile("(?i)([+-]?)\\s*(\\d+)\\s*lbs?\\.?,?\\s*(.+?)\\s*oz\\.?");
   private static final Pattern BOTH_BARE = Pattern.compile("([+-]?)(\\d+)\\s*[-:]\\s*(.+)");

@@ -168,7 +168,8 @@ public final class RowComparison {
 
   /**
    * Marks repeats and void rows in effect; returns these void rows, earliest first. Rows that say
-   * that they repeat come last, so that a weighing never repeats its own reprint.
+   * that they repeat come last, so that a weighing never repeats its own reprint. A row whose status
+   * is not understood repeats only rows with that status: it may be meant to cancel its like.
    */
   private List<KeyedRow> findRepeats(List<KeyedRow> rows) {
     var seen = new HashSet<List<Object>>();
@@ -178,7 +179,8 @@ public final class RowComparison {
         rows.stream().sorted(Comparator.comparing(row -> row.status().isRepeat())).toList();
     for (var row : repeatsLast) {
       boolean isVoid = row.status().isVoid();
-      if (!seen.add(List.of(row.key(), row.compared()))
+      String unknown = row.status().unknown().orElse("");
+      if (!seen.add(List.of(row.key(), row.compared(), unknown))
           || row.status().isRepeat() && isPrinted(row, byTicket.get(row.read().ticketKey()))) {
         dispositions.put(row.place(), RowDisposition.REPEAT);
       } else if (isVoid && row.read().effective(asOf)) {
