@@ -101,9 +101,16 @@ final class CutTables {
         row.get("nominal", CellTypes::weight));
   }
 
-  /** The items of a code; one whose row in cuts.csv cannot be read is known even so. */
+  /**
+   * The items of a code, by their ids or names; one whose row in cuts.csv cannot be read is known
+   * even so.
+   */
   private static List<String> items(ShopRow row, ShopFolder folder, Known known) {
-    var items = row.get("item", CellTypes::items).orElse(List.of());
+    var items =
+        row.get("item", CellTypes::items).orElse(List.of()).stream()
+            .flatMap(item -> known.named(item).stream())
+            .distinct()
+            .toList();
     items.stream().filter(item -> !isUnread(item, folder)).forEach(item -> known.item(row, item));
     known.species().stream()
         .filter(s -> items.stream().filter(i -> known.cuts().of(s).find(i).isPresent()).count() > 1)

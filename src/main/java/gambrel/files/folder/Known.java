@@ -73,6 +73,22 @@ record Known(
     return item;
   }
 
+  /**
+   * The items that a text means: that with the id; else those of just that name, if no species has
+   * two of them. The text itself if there are none.
+   */
+  List<String> named(String text) {
+    var bySpecies =
+        Stream.of(Species.values())
+            .filter(species -> !isItem(text))
+            .map(species -> names.named(text, Set.of(species)))
+            .filter(items -> !items.isEmpty())
+            .toList();
+    return bySpecies.isEmpty() || bySpecies.stream().anyMatch(items -> items.size() > 1)
+        ? List.of(text)
+        : bySpecies.stream().map(items -> items.get(0).id()).distinct().toList();
+  }
+
   private boolean isItem(String item) {
     return cuts.all().stream().anyMatch(tree -> tree.find(item).isPresent());
   }

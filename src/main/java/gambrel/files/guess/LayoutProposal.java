@@ -22,6 +22,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Predicate;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -52,6 +53,9 @@ final class LayoutProposal {
 
   /** Whether a layout is saved that can be used. */
   private final boolean saved;
+
+  /** What a saved layout passes over. */
+  private final Optional<Pattern> ignore;
 
   /** Whether the saved layout goes on with what is proposed. */
   private final boolean goesOn;
@@ -140,6 +144,7 @@ final class LayoutProposal {
     this.shop = shop;
     this.name = name;
     this.saved = layout.isPresent();
+    this.ignore = layout.flatMap(of -> of.text().ignore());
     this.table = GuessTable.of(sample.files(), layout);
     this.goesOn = layout.filter(of -> isUnfinished(of, read)).isPresent();
     this.numbers = new GuessNumbers(table);
@@ -329,7 +334,7 @@ final class LayoutProposal {
       draft.ask(
           "Does \"%s\" take back a weighing? If so, void its ticket in corrections.csv. Then pass such"
                   .formatted(shortened(cancelling.get(0).raw()))
-              + " lines over:",
+              + " lines over, by this in place of the line that begins with ignore= if there is one:",
           List.of(List.of(ignoring(table.ignored()))),
           table.rows().size());
     }
@@ -341,12 +346,14 @@ final class LayoutProposal {
     }
   }
 
-  private static String ignoring(List<GuessTable.Ignored> lines) {
+  /** The line that passes some lines over, and those that a saved layout passes over. */
+  private String ignoring(List<GuessTable.Ignored> lines) {
+    String known = ignore.map(pattern -> pattern.pattern() + '|').orElse("");
     return lines.stream()
         .map(GuessTable.Ignored::expression)
         .distinct()
         .sorted()
-        .collect(Collectors.joining("|", "ignore=^\\s*(", ")"));
+        .collect(Collectors.joining("|", "ignore=" + known + "^\\s*(", ")"));
   }
 
   /** Whether a line that is no row has a word for a cancelled weighing, and a number. */

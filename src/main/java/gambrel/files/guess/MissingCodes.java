@@ -134,9 +134,9 @@ final class MissingCodes {
     tell(
         lines,
         "codes.csv lacks these codes. Of each put one row at its end, one of these only if it is"
-            + " right. In place of ITEM write what you call it: check answers with the items that"
-            + " are like it. STEP is hot, cold, pack, bin, tub or test; NOMINAL is what a test weight"
-            + " should weigh:",
+            + " right. In place of ITEM write what you call it; if check does not know the name, it"
+            + " says what is like it. STEP is hot, cold, pack, bin, tub or test; NOMINAL is what a"
+            + " test weight should weigh:",
         rows(false));
     return lines;
   }

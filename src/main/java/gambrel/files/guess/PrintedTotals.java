@@ -105,7 +105,7 @@ record PrintedTotals(SampleFile file, List<ReadRow> rows, RowComparison comparis
     for (var part : parts().entrySet()) {
       for (var line : lines) {
         if (agree.test(line, part.getValue())) {
-          String not = notCounted(part.getValue());
+          String not = notCounted(part.getValue(), what);
           String how = "the %s of %s%s.".formatted(what, part.getKey(), not);
           return Optional.of(compared(line, how, true, what.equals("sum") && not.isEmpty()));
         }
@@ -169,7 +169,7 @@ record PrintedTotals(SampleFile file, List<ReadRow> rows, RowComparison comparis
   }
 
   /** What of a sum does not count, as the end of a sentence; empty if all does. */
-  private String notCounted(List<ReadRow> of) {
+  private String notCounted(List<ReadRow> of, String what) {
     var not = only(of, r -> !AsRead.counts(r, comparison) && weight(r).isPresent());
     var why =
         Groups.inOrder(not.stream(), comparison::disposition).entrySet().stream()
@@ -183,8 +183,10 @@ record PrintedTotals(SampleFile file, List<ReadRow> rows, RowComparison comparis
                         + tickets(group.getValue()));
     return not.isEmpty()
         ? ""
-        : ", of which %s does not count: %s"
-            .formatted(sum(not).toPlainString(), why.collect(Collectors.joining("; ")));
+        : ", of which %s not count: %s"
+            .formatted(
+                what.equals("sum") ? sum(not).toPlainString() + " does" : not.size() + " do",
+                why.collect(Collectors.joining("; ")));
   }
 
   private static String tickets(List<ReadRow> rows) {

@@ -24,6 +24,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** What codes mean, what the shop cuts, and what it weighs with. */
@@ -38,6 +39,28 @@ class CodesCutsAndScalesTest {
 
   private CutTree beef() {
     return files.read().shop().cuts().of(Species.BEEF);
+  }
+
+  /** "Breast" is also the id of an item of veal, which it then means. */
+  @ParameterizedTest
+  @CsvSource({
+    "Short loin, short-loin",
+    "bones, bone",
+    "breast, breast",
+  })
+  void anItemMayBeNamedByItsName(String name, String item) {
+    files.with("codes.csv", "code,item,step\n71," + name + ",pack\n");
+    assertEquals(List.of(item), files.clean().codes().get(0).items());
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"round", "short lion", "loin chop bone out"})
+  void aNameOfTwoItemsOrOfNoneIsNoItem(String name) {
+    files.with("codes.csv", "code,item,step\n71," + name + ",pack\n");
+    assertEquals(List.of(), files.read().shop().codes());
+    assertEquals(
+        List.of(NoticeCode.REFERENCE_UNKNOWN),
+        files.read().notices().stream().map(notice -> notice.code()).toList());
   }
 
   @Test

@@ -488,7 +488,7 @@ class ExportAssistantTest {
         "Total,,,,5.565,|sum of those of its last 2 rows that count.",
         "Table,,,,5.565,|sum of those of its last 2 rows that count.",
         "3 records|number of its rows that count.",
-        "5 records|number of all 5 rows, of which 3.990 does not count: cancelled 2.",
+        "5 records|number of all 5 rows, of which 2 do not count: cancelled 2.",
         "9 records|",
         "Total,,,,9.350,|",
       })
@@ -1408,6 +1408,50 @@ class ExportAssistantTest {
             "W|00641|%1$s|07.02.15|B17|ROAST|2.5|KG\nW|00642|%1$s|07.17.10|B17|BONE|2.4|KG\n"
                 .formatted(day));
     assertEquals(isDay, settings(said).contains("date=yyDDD"), () -> String.join("\n", said));
+  }
+
+  /** A gross weight and two tares, without a word on which is which. */
+  @Test
+  void aColumnThatMayBeTheTareOfAnotherIsAskedFor() {
+    var rows = new StringBuilder();
+    for (int i = 0; i < 9; i++) {
+      rows.append(
+          "S1,00321%d,28-JUL-26,08:1%d:22,B17,ROAST,+00002%d.%dkg,+000001.%dkg\n"
+              .formatted(i, i, i, i, i % 2 + 1));
+    }
+    var said = said(rows.toString());
+    assertSays(said, "    column.net=7");
+    assertSays(said, "    column.gross=7");
+    assertTrue(settings(said).contains("column.tare=8"), () -> String.join("\n", said));
+    assertTrue(settings(said).contains("column.net="), () -> String.join("\n", said));
+  }
+
+  @Test
+  void aLineThatMayTakeBackAWeighingIsPassedOverOnlyIfAPersonSaysSo() {
+    String rows =
+        "No,When,Body,Code,Net\n1,2026-07-28 9:00,B17,ROAST,2.5\nSubtotal,,,,2.5\n"
+            + "2,2026-07-28 9:01,B17,ROAST,2.25\nDEL 2,2026-07-28 9:02\n"
+            + "3,2026-07-28 9:03,B17,ROAST,2.0\n";
+    var first = said(rows);
+    assertTrue(settings(first).contains("ignore=^\\s*(Subtotal)"), first::toString);
+    assertSays(first, "    ignore=^\\s*(DEL|Subtotal)");
+
+    String layout = String.join("\n", layout(first)) + '\n';
+    files.with("layouts/S1.properties", layout);
+    assertSays(said(), "    ignore=^\\s*(Subtotal)|^\\s*(DEL)");
+
+    files.with(
+        "layouts/S1.properties",
+        layout.replace("(Subtotal)", "(Subtotal)|^\\s*(DEL)"));
+    assertTrue(said().stream().noneMatch(line -> line.contains("Does \"DEL")), said()::toString);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"2,46\u00A0kg", "2,46\u202Fkg", "2,46 kg", "2,46kg"})
+  void aHardBlankMayStandBeforeTheUnit(String net) {
+    var said = said("No;When;Body;Code;Net\n1;2026-07-28 9:00;B17;ROAST;" + net + '\n');
+    assertTrue(settings(said).contains("decimal=,"), said::toString);
+    assertTrue(said.stream().anyMatch(line -> line.endsWith("net 2.46 kg")), said::toString);
   }
 
   // A folder of its own.
