@@ -157,7 +157,7 @@ class CheckSaveTest {
 
     check("--save");
 
-    assertTrue(said.contains("Does \"Platz\" (Schiene; Tisch) name them?"), said);
+    assertTrue(said.contains("If \"Platz\" (Schiene; Tisch) names it, put column.scale=Platz"), said);
     assertFalse(said.contains("Saved in scales.csv"), said);
   }
 

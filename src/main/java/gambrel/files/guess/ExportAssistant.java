@@ -432,11 +432,17 @@ public final class ExportAssistant {
             : draft.unused().stream().filter(LayoutProposal::isOfSeveralScales).findFirst();
     if (mayName.isEmpty()) {
       scales.add(read(draft, answered(draft, draft.questions(), List.of())));
-    } else {
-      say(
-          "  scales.csv lacks the scale: give each one a row there. Does %s (%s) name them?"
-              .formatted(mayName.get().name(), values(mayName.get())));
+      return;
     }
+    var column = mayName.get();
+    String line = column.line("scale");
+    var named = new MissingScales();
+    named.add(read(draft, answered(draft, draft.questions(), List.of(line))));
+    say(
+        "  scales.csv lacks the scale. If %s (%s) names it, put %s into the layout, and each into"
+                .formatted(column.name(), values(column), line)
+            + " scales.csv, such as:");
+    named.addition().ifPresent(rows -> rows.lines().forEach(row -> say("    " + row)));
   }
 
   private boolean isWithoutScale(LayoutDraft draft) {

@@ -151,6 +151,9 @@ record PrintedTotals(SampleFile file, List<ReadRow> rows, RowComparison comparis
     parts.put(
         those + " that count and those that corrections.csv removes",
         only(of, row -> row.removed() || AsRead.counts(row, comparison)));
+    parts.put(
+        those + " that count and name a body",
+        only(of, r -> AsRead.counts(r, comparison) && !r.row().get(Field.BODY).isEmpty()));
     parts.put(all, of);
     parts.put(
         all + " but the cancelled ones",
