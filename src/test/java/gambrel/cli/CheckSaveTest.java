@@ -157,7 +157,8 @@ class CheckSaveTest {
 
     check("--save");
 
-    assertTrue(said.contains("If \"Platz\" (Schiene; Tisch) names it, put column.scale=Platz"), said);
+    assertTrue(
+        said.contains("If \"Platz\" (Schiene; Tisch) names it, put column.scale=Platz"), said);
     assertFalse(said.contains("Saved in scales.csv"), said);
   }
 

@@ -87,10 +87,7 @@ public final class NewShop {
    */
   private static String place(String settings, String machine, Optional<Region> region) {
     var places =
-        settings
-            .lines()
-            .filter(line -> line.startsWith(PLACE) && isOf(line, region))
-            .toList();
+        settings.lines().filter(line -> line.startsWith(PLACE) && isOf(line, region)).toList();
     String continent = machine.replaceFirst("/.*", "/").replace("US/", "America/");
     return Stream.of(continent, machine + ' ')
         .flatMap(zone -> places.stream().filter(place -> place.contains("zone=" + zone)))

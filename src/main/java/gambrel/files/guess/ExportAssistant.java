@@ -101,8 +101,7 @@ public final class ExportAssistant {
   public static Told of(Path folder, Shop shop, LocalDate today) {
     var assistant = new ExportAssistant(folder, shop, today);
     try {
-      var byFolder =
-          Groups.inOrder(ExportReader.paths(folder).stream(), ExportAssistant::first);
+      var byFolder = Groups.inOrder(ExportReader.paths(folder).stream(), ExportAssistant::first);
       assistant.folders.addAll(byFolder.keySet());
       byFolder.forEach(assistant::tell);
     } catch (IOException e) {
@@ -158,8 +157,7 @@ public final class ExportAssistant {
       }
       var read = AsRead.of(folder, some, choice, shop, asOf);
       var named = name.isEmpty() ? folderFor() : name;
-      var draft = LayoutProposal.of(
-              sample, shop, today, named, choice, read, isNewScale(named));
+      var draft = LayoutProposal.of(sample, shop, today, named, choice, read, isNewScale(named));
       boolean saved = !choice.settings().isEmpty() || choice.fault().isPresent();
       boolean doubtful = draft.table().header() && !draft.questions().isEmpty();
       if (!saved && (!read.isRight() || doubtful)) {
@@ -452,7 +450,8 @@ public final class ExportAssistant {
   /** Whether exports are of a new scale: the shop has none, or one with a folder of its own. */
   private boolean isNewScale(String name) {
     var known = shop.scales().keySet();
-    return known.isEmpty() || known.size() == 1 && !known.contains(name) && folders.containsAll(known);
+    return known.isEmpty()
+        || known.size() == 1 && !known.contains(name) && folders.containsAll(known);
   }
 
   private void propose(LayoutDraft draft, boolean unplaced) throws IOException {

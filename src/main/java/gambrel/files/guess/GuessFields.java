@@ -487,7 +487,8 @@ final class GuessFields {
 
   /** Whether every cell is a weight with its unit. */
   private static boolean isWeighed(Column column) {
-    return column.values().stream().allMatch(v -> v.matches("(?i)[+-]?\\d[\\d.,]*\\h*(kg|g|lb|oz)s?"));
+    return column.values().stream()
+        .allMatch(v -> v.matches("(?i)[+-]?\\d[\\d.,]*\\h*(kg|g|lb|oz)s?"));
   }
 
   /** Whether a column holds names, such as those of cuts, or letters that stand in every row. */

@@ -49,7 +49,8 @@ record LayoutDraft(
     boolean isSilent() {
       return options.stream()
           .flatMap(List::stream)
-          .anyMatch(line -> line.matches("column\\.(batch=.+|status=)|(void|ignore)[=.].*|unit=.*"));
+          .anyMatch(
+              line -> line.matches("column\\.(batch=.+|status=)|(void|ignore)[=.].*|unit=.*"));
     }
   }
 

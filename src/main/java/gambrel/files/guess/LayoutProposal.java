@@ -226,11 +226,14 @@ final class LayoutProposal {
   private boolean isTare(Column column) {
     var tares = numbers.numbers(column).orElse(List.of());
     var weights =
-        draft.has("net") ? numbers.numbers(draft.column("net")) : Optional.<List<BigDecimal>>empty();
+        draft.has("net")
+            ? numbers.numbers(draft.column("net"))
+            : Optional.<List<BigDecimal>>empty();
     return column.header().isEmpty()
         && weights.filter(of -> of.size() == tares.size() && areBelow(tares, of)).isPresent()
         && tares.stream().distinct().count() * GuessNumbers.SOME <= tares.size()
-        && tares.stream().anyMatch(t -> t.signum() > 0 && (t.scale() > 0 || t.compareTo(BigDecimal.TEN) >= 0));
+        && tares.stream()
+            .anyMatch(t -> t.signum() > 0 && (t.scale() > 0 || t.compareTo(BigDecimal.TEN) >= 0));
   }
 
   private static boolean areBelow(List<BigDecimal> tares, List<BigDecimal> weights) {
@@ -325,7 +328,11 @@ final class LayoutProposal {
       int others = plain.size() - 1;
       String more = others == 0 ? "" : " and " + others + " more";
       draft.setting(
-          "Lines like " + '"' + shortened(plain.get(0).raw()) + '"' + more
+          "Lines like "
+              + '"'
+              + shortened(plain.get(0).raw())
+              + '"'
+              + more
               + " are no rows and are passed over.",
           ignoring(plain));
     }

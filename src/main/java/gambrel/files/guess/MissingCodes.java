@@ -127,10 +127,7 @@ final class MissingCodes {
   /** What is to be said; no lines if no code is missing. */
   List<String> lines() {
     var lines = new ArrayList<String>();
-    tell(
-        lines,
-        "codes.csv lacks codes. Look at these rows, then put them at its end:",
-        rows(true));
+    tell(lines, "codes.csv lacks codes. Look at these rows, then put them at its end:", rows(true));
     tell(
         lines,
         "codes.csv lacks these codes. Of each put one row at its end, one of these only if it is"
@@ -278,7 +275,9 @@ final class MissingCodes {
         : once && isHeavy(code, of) ? byDay(CutTree.ROOT, of) : Stream.of();
   }
 
-  /** Hot weights are taken on the day of the kill, cold ones later; by either if that is unknown. */
+  /**
+   * Hot weights are taken on the day of the kill, cold ones later; by either if that is unknown.
+   */
   private Stream<String> byDay(String item, Missing of) {
     var fresh = of.rows().stream().map(this::isOfKillDay).distinct().toList();
     var step =

@@ -168,8 +168,9 @@ public final class RowComparison {
 
   /**
    * Marks repeats and void rows in effect; returns these void rows, earliest first. Rows that say
-   * that they repeat come last, so that a weighing never repeats its own reprint. A row whose status
-   * is not understood repeats only rows with that status: it may be meant to cancel its like.
+   * that they repeat come last, so that a weighing never repeats its own reprint. A row whose
+   * status is not understood repeats only rows with that status: it may be meant to cancel its
+   * like.
    */
   private List<KeyedRow> findRepeats(List<KeyedRow> rows) {
     var seen = new HashSet<List<Object>>();

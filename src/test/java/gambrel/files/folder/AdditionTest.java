@@ -51,7 +51,13 @@ class AdditionTest {
 
   @ParameterizedTest
   @ValueSource(
-      strings = {"code;item;step\n", "code,step,item\n", "code,item\n", "item,code,item,step\n", ""})
+      strings = {
+        "code;item;step\n",
+        "code,step,item\n",
+        "code,item\n",
+        "item,code,item,step\n",
+        ""
+      })
   void aTableWithOtherColumnsIsLeftAlone(String before) throws IOException {
     var file = codes(before);
 

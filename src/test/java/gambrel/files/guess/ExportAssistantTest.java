@@ -1356,7 +1356,8 @@ class ExportAssistantTest {
             "No,When,Body,Code,Unit,Net\n1,2026-07-28 9:00,B17,ROAST,g,2500\n"
                 + "2,2026-07-28 9:01,B17,ROAST,g,2600\nEND,0002,,16.40.30\n");
     assertSays(
-        said, "  exports/S1/a.csv ends with \"END,0002,,16.40.30\": the number of its rows that count.");
+        said,
+        "  exports/S1/a.csv ends with \"END,0002,,16.40.30\": the number of its rows that count.");
   }
 
   // Rows without a header.
@@ -1440,9 +1441,7 @@ class ExportAssistantTest {
     files.with("layouts/S1.properties", layout);
     assertSays(said(), "    ignore=^\\s*(Subtotal)|^\\s*(DEL)");
 
-    files.with(
-        "layouts/S1.properties",
-        layout.replace("(Subtotal)", "(Subtotal)|^\\s*(DEL)"));
+    files.with("layouts/S1.properties", layout.replace("(Subtotal)", "(Subtotal)|^\\s*(DEL)"));
     assertTrue(said().stream().noneMatch(line -> line.contains("Does \"DEL")), said()::toString);
   }
 

@@ -29,8 +29,8 @@ import java.util.stream.Stream;
  * scale,time,body,code,net}, and behind them {@code batch,customer} in a case where a weighing has
  * one); and where the user has to answer questions {@code edits.txt}, at most two lines {@code
  * key=value} for the proposed layout. The line {@code rename .SUFFIX} follows the notice of exports
- * whose names do not end as those of text files do. The night is that of all cases, or the moment in
- * {@code night.txt} where the exports are of later days.
+ * whose names do not end as those of text files do. The night is that of all cases, or the moment
+ * in {@code night.txt} where the exports are of later days.
  */
 final class FormatCase {
   /** Where all cases are. */
