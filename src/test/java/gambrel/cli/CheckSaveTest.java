@@ -140,12 +140,32 @@ class CheckSaveTest {
   }
 
   @Test
+  void aStepMayBeABinaryFraction() throws IOException {
+    String eighths =
+        rows("ok")
+            .replaceAll("20,46|20,08", "325,125")
+            .replaceAll("2,6[26]|3,14", "2,875")
+            .replaceAll("3,34|1,02|6,68", "1,250")
+            .replaceFirst("325,125", "340,500")
+            .replaceFirst("2,875", "2,750")
+            .replaceFirst("1,250", "4,500")
+            .replaceFirst("1,250", "4,375")
+            .replaceFirst("2,875", "2,125");
+    add("exports/hall/a.txt", eighths);
+
+    check("--save");
+
+    assertTrue(file("scales.csv").endsWith("\nhall,,kg,0.125\n"), said);
+  }
+
+  @Test
   void ofFewWeightsNoStepIsSaid() throws IOException {
     add("exports/hall/a.txt", rows("ok").replaceFirst("8;30[^\\n]*\\n", ""));
 
     check("--save");
 
     assertFalse(said.contains("Saved in scales.csv"), said);
+    assertTrue(said.contains("    hall,,kg,DIVISION\n"), said);
   }
 
   /** Which scale a row is of is not known, though nothing says that the column is of scales. */

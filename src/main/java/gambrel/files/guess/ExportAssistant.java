@@ -6,9 +6,7 @@ import gambrel.files.guess.LayoutDraft.Question;
 import gambrel.files.guess.PrintedTotals.Compared;
 import gambrel.files.layout.Layouts;
 import gambrel.trade.measure.Groups;
-import gambrel.trade.measure.WeightUnit;
 import gambrel.trade.rows.Field;
-import gambrel.trade.rows.ReadRow;
 import gambrel.trade.rows.RowDisposition;
 import gambrel.trade.shop.Shop;
 import java.io.IOException;
@@ -18,7 +16,6 @@ import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
@@ -37,7 +34,6 @@ public final class ExportAssistant {
   private static final int SHOWN_CANCELLED = 10;
   private static final int SHOWN_VALUES = 3;
   private static final int MOST_FILES = 16;
-  private static final int LONGEST = 100;
 
   private final Path folder;
   private final Shop shop;
@@ -114,14 +110,11 @@ public final class ExportAssistant {
   private Told told() {
     var missing = codes.lines();
     boolean isSettled = missing.isEmpty() && !unsettled && !lines.isEmpty();
-    scales
-        .addition()
-        .ifPresent(
-            rows -> {
-              say("scales.csv lacks these scales. Compare each step with the scale's plate:");
-              rows.lines().forEach(row -> say("    " + row));
-              additions.add(rows);
-            });
+    if (!scales.all().isEmpty()) {
+      say("scales.csv lacks these scales. Compare each smallest step with the scale's plate:");
+      scales.all().forEach(row -> say("    " + row));
+    }
+    scales.addition().ifPresent(additions::add);
     missing.forEach(this::say);
     codes.sure().ifPresent(additions::add);
     boolean isOpen = isAsking || !proposed.isEmpty() || !codes.all().isEmpty();
@@ -250,14 +243,12 @@ public final class ExportAssistant {
   private static String values(GuessTable.Column column) {
     var values = column.cells().stream().distinct().toList();
     var shown =
-        values.stream().limit(SHOWN_VALUES).map(v -> v.isEmpty() ? "blank" : cut(v)).toList();
+        values.stream()
+            .limit(SHOWN_VALUES)
+            .map(v -> v.isEmpty() ? "blank" : RowWords.cut(v))
+            .toList();
     int more = values.size() - shown.size();
     return String.join("; ", shown) + (more > 0 ? "; and " + more + " more" : "");
-  }
-
-  private static String cut(String text) {
-    String plain = text.replaceAll("\\p{Cntrl}", " ");
-    return plain.length() <= LONGEST ? plain : plain.substring(0, LONGEST) + '…';
   }
 
   private void rows(AsRead read, ExportSample sample) {
@@ -270,18 +261,14 @@ public final class ExportAssistant {
           .limit(SHOWN_ROWS)
           .forEach(
               row -> {
-                say("    " + cut(row.row().raw()));
-                say("      = " + told(row));
+                say("    " + RowWords.cut(row.row().raw()));
+                say("      = " + RowWords.told(row));
               });
       cancelled(read);
     }
     long files = read.rows().stream().map(row -> row.place().file()).distinct().count();
     var times =
-        read.rows().stream()
-            .map(ExportAssistant::time)
-            .filter(time -> !time.isEmpty())
-            .sorted()
-            .toList();
+        read.rows().stream().map(RowWords::time).filter(time -> !time.isEmpty()).sorted().toList();
     var counted = read.rows().stream().filter(r -> AsRead.counts(r, read.comparison())).toList();
     var weights = new TreeMap<String, BigDecimal>();
     for (var row : counted) {
@@ -316,7 +303,9 @@ public final class ExportAssistant {
       say(
           "  %d of them cannot be used as they stand; the first is %s: %s"
               .formatted(
-                  bad.size(), bad.get(0).place(), cut(AsRead.problem(bad.get(0)).orElseThrow())));
+                  bad.size(),
+                  bad.get(0).place(),
+                  RowWords.cut(AsRead.problem(bad.get(0)).orElseThrow())));
     }
   }
 
@@ -329,7 +318,7 @@ public final class ExportAssistant {
     if (!repeats.isEmpty()) {
       say(
           "  Rows that stand again, so that they do not count twice: %d; the first is %s."
-              .formatted(repeats.size(), shortly(repeats.get(0))));
+              .formatted(repeats.size(), RowWords.shortly(repeats.get(0))));
     }
     var cancelled = read.cancelled();
     if (!cancelled.isEmpty()) {
@@ -341,48 +330,13 @@ public final class ExportAssistant {
       say(
           "    %s: by %s%s"
               .formatted(
-                  shortly(row),
+                  RowWords.shortly(row),
                   by == row ? "itself" : by.place(),
-                  numbered ? ", " + cell(Field.TICKET, by) : ""));
+                  numbered ? ", " + RowWords.cell(Field.TICKET, by) : ""));
     }
     if (cancelled.size() > SHOWN_CANCELLED) {
       say("    and %d more".formatted(cancelled.size() - SHOWN_CANCELLED));
     }
-  }
-
-  /** The time of a row on the shop's clock. */
-  private static String time(ReadRow row) {
-    return row.time()
-        .map(time -> time.toLocalDateTime().toString())
-        .orElseGet(() -> row.row().get(Field.TIME));
-  }
-
-  private static String told(ReadRow row) {
-    return row.row().broken().isPresent()
-        ? AsRead.problem(row).orElseThrow()
-        : told(row, EnumSet.complementOf(EnumSet.of(Field.UNIT, Field.OPERATOR)));
-  }
-
-  private static String shortly(ReadRow row) {
-    var weight = row.row().get(Field.NET).isEmpty() ? Field.GROSS : Field.NET;
-    return row.place() + " " + told(row, EnumSet.of(Field.TICKET, Field.BODY, Field.CODE, weight));
-  }
-
-  private static String told(ReadRow row, Set<Field> fields) {
-    return fields.stream()
-        .filter(field -> !row.row().get(field).isEmpty())
-        .map(field -> cut(cell(field, row)))
-        .collect(Collectors.joining(", "));
-  }
-
-  private static String cell(Field field, ReadRow row) {
-    boolean legible = !row.row().unreadable().containsKey(field);
-    String unit = row.unit().map(WeightUnit::id).orElseGet(() -> row.row().get(Field.UNIT));
-    return switch (field) {
-      case TIME -> legible ? "time " + time(row) : AsRead.cell(field, row);
-      case NET, GROSS, TARE -> AsRead.cell(field, row) + (legible ? ' ' + unit : "");
-      default -> AsRead.cell(field, row);
-    };
   }
 
   // What is proposed.
@@ -440,7 +394,7 @@ public final class ExportAssistant {
         "  scales.csv lacks the scale. If %s (%s) names it, put %s into the layout, and each into"
                 .formatted(column.name(), values(column), line)
             + " scales.csv, such as:");
-    named.addition().ifPresent(rows -> rows.lines().forEach(row -> say("    " + row)));
+    named.all().forEach(row -> say("    " + row));
   }
 
   private boolean isWithoutScale(LayoutDraft draft) {
@@ -514,7 +468,7 @@ public final class ExportAssistant {
     var row = draft.row(question);
     var told = new ArrayList<String>();
     told.add("  %d. To be answered: %s".formatted(asked.size() + 1, question.asks()));
-    row.ifPresent(of -> told.add("    " + cut(of.csv().raw())));
+    row.ifPresent(of -> told.add("    " + RowWords.cut(of.csv().raw())));
     var reads = new ArrayList<AsRead>();
     for (var option : question.options()) {
       reads.add(read(draft, answered(draft, others, option)));
@@ -526,10 +480,10 @@ public final class ExportAssistant {
       question.options().get(i).forEach(line -> told.add("    " + line));
       var read = reads.get(i);
       var as = row.flatMap(read::row);
-      as.ifPresent(is -> told.add("      = " + told(is)));
+      as.ifPresent(is -> told.add("      = " + RowWords.told(is)));
       as.stream()
           .flatMap(is -> read.takenAwayBy(is).stream())
-          .forEach(other -> told.add("      = also takes away " + shortly(other)));
+          .forEach(other -> told.add("      = also takes away " + RowWords.shortly(other)));
       boolean confirmed =
           totals.get(i).stream().allMatch(Compared::agrees)
               && totals.get(i).stream().anyMatch(Compared::confirms);

@@ -2,15 +2,16 @@ package gambrel.files.guess;
 
 import gambrel.files.folder.Addition;
 import gambrel.trade.measure.Groups;
-import gambrel.trade.measure.WeightUnit;
 import gambrel.trade.rows.Field;
 import gambrel.trade.rows.ReadRow;
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** The rows that an empty scales.csv needs, each with the step that the scale's weights show. */
@@ -18,13 +19,21 @@ final class MissingScales {
   /** Of fewer weights all may by chance be of a coarser step than the scale's. */
   private static final int FEWEST_WEIGHTS = 8;
 
-  /** Scale steps are 1, 2 or 5 times a power of ten (OIML R 76-1, 3.2). */
+  /**
+   * The steps that scales have, the largest first: 1, 2 or 5 times a power of ten (OIML R 76-1,
+   * from memory), and binary fractions of ounces (common practice).
+   */
   private static final List<BigDecimal> STEPS =
-      Stream.of(3, 2, 1, 0, -1, -2, -3, -4)
-          .flatMap(power -> Stream.of(5, 2, 1).map(step -> scaled(step, power)))
+      Stream.concat(
+              IntStream.rangeClosed(-4, 3)
+                  .boxed()
+                  .flatMap(power -> Stream.of(1, 2, 5).map(step -> scaled(step, power))),
+              Stream.of("0.25", "0.125", "0.0625").map(BigDecimal::new))
+          .sorted(Comparator.reverseOrder())
           .toList();
 
   private final List<String> rows = new ArrayList<>();
+  private final List<String> open = new ArrayList<>();
 
   private static BigDecimal scaled(int step, int power) {
     return BigDecimal.valueOf(step).scaleByPowerOfTen(power);
@@ -32,18 +41,16 @@ final class MissingScales {
 
   /** Adds the scales that some rows name. */
   void add(AsRead read) {
-    Groups.inOrder(read.rows().stream(), row -> row.row().get(Field.SCALE)).forEach(this::add);
+    var named = read.rows().stream().filter(row -> !row.row().get(Field.SCALE).isEmpty());
+    Groups.inOrder(named, row -> row.row().get(Field.SCALE)).forEach(this::add);
   }
 
   private void add(String scale, List<ReadRow> of) {
-    var units = of.stream().flatMap(row -> row.unit().stream()).collect(Collectors.toSet());
-    if (!scale.isEmpty() && units.size() == 1) {
-      step(of).map(step -> row(scale, units.iterator().next(), step)).ifPresent(rows::add);
-    }
-  }
-
-  private static String row(String scale, WeightUnit unit, BigDecimal step) {
-    return String.join(",", scale, "", unit.id(), step.toPlainString());
+    var units = of.stream().flatMap(row -> row.unit().stream()).distinct().toList();
+    String row = scale + ",," + (units.size() == 1 ? units.get(0).id() : "UNIT") + ',';
+    var step = Optional.of(of).filter(all -> units.size() == 1).flatMap(MissingScales::step);
+    step.map(BigDecimal::toPlainString)
+        .ifPresentOrElse(it -> rows.add(row + it), () -> open.add(row + "DIVISION"));
   }
 
   /** The largest step of which all weights are multiples; empty if they are too few to tell. */
@@ -59,7 +66,12 @@ final class MissingScales {
         .findFirst();
   }
 
-  /** The rows; empty if there are none. */
+  /** All rows, those first that are sure. */
+  List<String> all() {
+    return Groups.both(rows, open);
+  }
+
+  /** The rows that are sure; empty if there are none. */
   Optional<Addition> addition() {
     return Optional.of(rows)
         .filter(found -> !found.isEmpty())
