@@ -127,8 +127,7 @@ class StartTest {
   @ParameterizedTest
   @CsvSource({
     "rumpp, Did you mean rump",
-    "Scotch fillet, Did you mean cube-roll",
-    "tender loin, Did you mean tenderloin",
+    "tenderlion, Did you mean tenderloin",
     "rib-roast, Did you mean op-rib",
     "unicorn, The command cuts prints every item;"
   })

@@ -11,6 +11,7 @@ import gambrel.trade.cuts.Kind;
 import gambrel.trade.cuts.Species;
 import gambrel.trade.measure.Weight;
 import gambrel.trade.notice.Phrase;
+import gambrel.trade.notice.Severity;
 import gambrel.trade.shop.ScaleCode;
 import gambrel.trade.shop.Step;
 import java.util.EnumMap;
@@ -108,7 +109,7 @@ final class CutTables {
   private static List<String> items(ShopRow row, ShopFolder folder, Known known) {
     var items =
         row.get("item", CellTypes::items).orElse(List.of()).stream()
-            .flatMap(item -> known.named(item).stream())
+            .flatMap(item -> named(row, item, known).stream())
             .distinct()
             .toList();
     items.stream().filter(item -> !isUnread(item, folder)).forEach(item -> known.item(row, item));
@@ -116,6 +117,16 @@ final class CutTables {
         .filter(s -> items.stream().filter(i -> known.cuts().of(s).find(i).isPresent()).count() > 1)
         .map(species -> Phrase.of("SPECIES." + species))
         .forEach(s -> row.mark(row.cell(row.bad("TWO_ITEMS"), "item").with("species", s)));
+    return items;
+  }
+
+  /** The items that a text means, with a note if it is the name and not the id of one. */
+  private static List<String> named(ShopRow row, String text, Known known) {
+    var items = known.named(text);
+    if (!items.equals(List.of(text))) {
+      var taken = row.unknown("item", ".ITEM_NAMED").with("cell", text).with("nearest", items);
+      row.mark(taken.as(Severity.NOTE));
+    }
     return items;
   }
 

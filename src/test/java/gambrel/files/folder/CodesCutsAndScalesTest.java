@@ -11,6 +11,7 @@ import gambrel.trade.cuts.Species;
 import gambrel.trade.measure.Weight;
 import gambrel.trade.measure.WeightUnit;
 import gambrel.trade.notice.NoticeCode;
+import gambrel.trade.notice.Severity;
 import gambrel.trade.shop.AccuracyClass;
 import gambrel.trade.shop.Scale;
 import gambrel.trade.shop.ScaleCode;
@@ -50,7 +51,10 @@ class CodesCutsAndScalesTest {
   })
   void anItemMayBeNamedByItsName(String name, String item) {
     files.with("codes.csv", "code,item,step\n71," + name + ",pack\n");
-    assertEquals(List.of(item), files.clean().codes().get(0).items());
+    assertEquals(List.of(item), files.read().shop().codes().get(0).items());
+    var notices = files.read().notices();
+    assertEquals(name.equals(item) ? 0 : 1, notices.size(), notices::toString);
+    assertTrue(notices.stream().allMatch(n -> n.severity() == Severity.NOTE), notices::toString);
   }
 
   @ParameterizedTest
