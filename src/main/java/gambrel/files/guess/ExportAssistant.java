@@ -387,14 +387,17 @@ public final class ExportAssistant {
       return;
     }
     var column = mayName.get();
-    String line = column.line("scale");
-    var named = new MissingScales();
-    named.add(read(draft, answered(draft, draft.questions(), List.of(line))));
-    say(
-        "  scales.csv lacks the scale. If %s (%s) names it, put %s into the layout, and each into"
-                .formatted(column.name(), values(column), line)
-            + " scales.csv, such as:");
-    named.all().forEach(row -> say("    " + row));
+    var named = List.of(column.line("scale"));
+    ask(
+        new Question(
+            "Does %s (%s) name the scales, or did one scale weigh all?"
+                .formatted(column.name(), values(column)),
+            List.of(named, List.of("constant.scale=" + draft.name())),
+            0),
+        draft.questions(),
+        draft);
+    scales.offer(read(draft, answered(draft, draft.questions(), named)));
+    proposed.add(draft.name());
   }
 
   private boolean isWithoutScale(LayoutDraft draft) {

@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Properties;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** The words that scales print above columns and for a status, in several languages. */
@@ -132,6 +133,13 @@ final class GuessWords {
     return Stream.of(Step.HOT, Step.COLD)
         .filter(step -> !own.isEmpty() && own.stream().allMatch(word -> isOn(step, word)))
         .findFirst();
+  }
+
+  /** A text without its words for hot and cold. */
+  static String withoutRail(String text) {
+    return Stream.of(text.strip().toLowerCase(Locale.ROOT).split(BETWEEN))
+        .filter(word -> isOn(Step.HOT, word) == isOn(Step.COLD, word))
+        .collect(Collectors.joining(" "));
   }
 
   private static boolean isOn(Step step, String word) {

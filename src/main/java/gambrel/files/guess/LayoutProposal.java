@@ -158,6 +158,7 @@ final class LayoutProposal {
       draft.fields().remove("scale");
     }
     leaveOwnersOut();
+    leaveNumbersOut();
     layout.ifPresent(this::takeSaved);
     this.readsStatus =
         layout.filter(of -> of.positions(table.top()).containsKey("status")).isPresent();
@@ -197,6 +198,14 @@ final class LayoutProposal {
     leaveOut("customer", "bodies.csv says whose the bodies are", true);
     boolean unknown = draft.cells("batch").stream().noneMatch(shop.batches()::containsKey);
     leaveOut("batch", "batches.csv has none of it", draft.has("body") && unknown);
+  }
+
+  /** Leaves out in-store numbers where code and weight have columns: nobody need say their plan. */
+  private void leaveNumbersOut() {
+    boolean isGiven = draft.has("code") && (draft.has("net") || draft.has("gross"));
+    if (isGiven && draft.cells(Layout.BARCODE).stream().allMatch(cell -> cell.matches("\\d*"))) {
+      draft.fields().remove(Layout.BARCODE);
+    }
   }
 
   private void leaveOut(String field, String why, boolean notMeant) {

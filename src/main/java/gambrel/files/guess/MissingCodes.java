@@ -25,6 +25,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -135,7 +136,25 @@ final class MissingCodes {
             + " says what is like it. STEP is hot, cold, pack, bin, tub or test; NOMINAL is what a"
             + " test weight should weigh:",
         rows(false));
+    var choices =
+        rows(false).stream()
+            .map(row -> row.split(","))
+            .filter(cells -> cells.length > 2 && cells[2].equals(Step.PACK.id()))
+            .flatMap(cells -> pageName(cells[1]).map(name -> cells[1] + " is " + name).stream())
+            .distinct()
+            .toList();
+    if (!choices.isEmpty()) {
+      lines.add("  On pages " + String.join(", ", choices) + '.');
+    }
     return lines;
+  }
+
+  /** What pages call an item; empty if it is none. */
+  private Optional<String> pageName(String item) {
+    return shop.cuts().all().stream()
+        .flatMap(tree -> tree.find(item).stream())
+        .map(found -> '"' + found.name() + '"')
+        .findFirst();
   }
 
   /** The rows of codes whose name means one thing, or those of all others. */
@@ -148,7 +167,7 @@ final class MissingCodes {
             Stream.of(String.join(",", code, "", Step.TEST.id(), quoted(of.name()), "NOMINAL"))
                 .filter(row -> !sure)
                 .forEach(rows::add);
-          } else if (sure == (named.size() == 1)) {
+          } else if (sure == (named.size() == 1 && isOfAll(named.get(0), of))) {
             var meanings = named.isEmpty() ? near(code, of) : named;
             (meanings.isEmpty() ? Stream.of("ITEM,STEP") : meanings.stream())
                 .map(meaning -> String.join(",", code, meaning, quoted(of.name())))
@@ -156,6 +175,14 @@ final class MissingCodes {
           }
         });
     return rows;
+  }
+
+  /** Whether every species of which a code is keyed has an item that is meant. */
+  private boolean isOfAll(String meaning, Missing of) {
+    var items = List.of(meaning.replaceFirst(",.*", "").split(Pattern.quote(ScaleCode.PARTED)));
+    return items.equals(List.of(""))
+        || species(of).stream()
+            .allMatch(one -> items.stream().anyMatch(i -> shop.cuts().of(one).find(i).isPresent()));
   }
 
   /**
@@ -198,7 +225,17 @@ final class MissingCodes {
     var items = ofSpecies(names.named(text, likely), likely);
     return step.isPresent()
         ? List.of(CutTree.ROOT + ',' + step.get().id())
-        : items.isEmpty() ? GuessWords.meaning(text).stream().toList() : items;
+        : items.isEmpty()
+            ? GuessWords.meaning(text).or(() -> hung(text, likely)).stream().toList()
+            : items;
+  }
+
+  /** A part with its step of a text that has words of both, such as HOT SIDE. */
+  private Optional<String> hung(String text, Set<Species> likely) {
+    var parts = names.named(GuessWords.withoutRail(text), likely);
+    return GuessWords.railStep(text)
+        .filter(step -> parts.size() == 1 && parts.get(0).kind() == Kind.CARCASE)
+        .map(step -> parts.get(0).id() + ',' + step.id());
   }
 
   /** Items, each with its step. Where each of several species has one of them, they share a row. */
@@ -221,11 +258,8 @@ final class MissingCodes {
   /** Item and step of what a code may mean, though it has not just the words of it. */
   private List<String> near(String code, Missing of) {
     String text = of.name().isEmpty() ? code : of.name();
-    if (of.isOfBatches()) {
-      return List.of(ADDED);
-    }
     if (!text.matches(WORD)) {
-      return onRail(code, of).toList();
+      return of.isOfBatches() ? List.of(ADDED) : onRail(code, of).toList();
     }
     var likely = likely(of);
     var items =
@@ -239,7 +273,9 @@ final class MissingCodes {
         Stream.of(text.split(GuessWords.BETWEEN))
             .flatMap(word -> GuessWords.meaning(word).stream())
             .filter(ADDED::equals);
-    var first = of.name().isEmpty() && items.isEmpty() ? onRail(code, of) : Stream.<String>of();
+    boolean unsaid = of.name().isEmpty() && items.isEmpty();
+    var first =
+        of.isOfBatches() ? Stream.of(ADDED) : unsaid ? onRail(code, of) : Stream.<String>of();
     var other = GuessWords.railStep(text).map(step -> step == Step.HOT ? Step.COLD : Step.HOT);
     return Stream.of(first, added, items.stream())
         .flatMap(meanings -> meanings)
@@ -253,11 +289,15 @@ final class MissingCodes {
   }
 
   private Set<Species> likely(Missing of) {
-    var own =
-        of.byBody().keySet().stream()
-            .flatMap(body -> species(body).stream())
-            .collect(Collectors.toSet());
+    var own = species(of);
     return own.isEmpty() ? species : own;
+  }
+
+  /** The species of the bodies of which a code is keyed. */
+  private Set<Species> species(Missing of) {
+    return of.byBody().keySet().stream()
+        .flatMap(body -> species(body).stream())
+        .collect(Collectors.toSet());
   }
 
   private Optional<Species> species(String body) {
@@ -372,7 +412,7 @@ final class MissingCodes {
       if (goes
           && words
           && names.values().stream().distinct().count()
-              > best.values().stream().distinct().count()) {
+              > Math.max(names.size() == 1 ? 0 : 1, best.values().stream().distinct().count())) {
         best = names;
       }
     }

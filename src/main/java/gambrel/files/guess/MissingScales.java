@@ -45,6 +45,13 @@ final class MissingScales {
     Groups.inOrder(named, row -> row.row().get(Field.SCALE)).forEach(this::add);
   }
 
+  /** Adds the scales that some rows name, if a person says that they are scales. */
+  void offer(AsRead read) {
+    var offered = new MissingScales();
+    offered.add(read);
+    open.addAll(offered.all());
+  }
+
   private void add(String scale, List<ReadRow> of) {
     var units = of.stream().flatMap(row -> row.unit().stream()).distinct().toList();
     String row = scale + ",," + (units.size() == 1 ? units.get(0).id() : "UNIT") + ',';

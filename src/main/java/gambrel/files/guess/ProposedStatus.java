@@ -157,7 +157,7 @@ record ProposedStatus(LayoutDraft draft, boolean isSaved) {
       var repeated = repeated(first);
       boolean named = GuessWords.score("status", column.header()) > 0 && words.size() == 1;
       draft.ask(
-          "What %s %s in %s mean (%s of %d rows): ok, such a weighing counts%s?"
+          "What %s %s in %s mean (%s of %d rows): ok, such a weighing counts%s%s?"
                   .formatted(
                       words.size() == 1 ? "does" : "do",
                       words.stream().map(w -> '"' + w + '"').collect(Collectors.joining(" and ")),
@@ -166,6 +166,9 @@ record ProposedStatus(LayoutDraft draft, boolean isSaved) {
                           .map(word -> "" + rowsWith(word).count())
                           .collect(Collectors.joining(" and ")),
                       column.cells().size(),
+                      rowsWith(first).anyMatch(row -> draft.cell("body", row).isEmpty())
+                          ? " or is a test weight"
+                          : "",
                       repeated.isPresent()
                           ? "; void, neither it nor the row above with its ticket counts; or repeat,"
                               + " that row was printed again"

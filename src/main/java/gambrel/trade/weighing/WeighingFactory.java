@@ -1,5 +1,6 @@
 package gambrel.trade.weighing;
 
+import gambrel.trade.cuts.Item;
 import gambrel.trade.cuts.Species;
 import gambrel.trade.notice.Notice;
 import gambrel.trade.notice.NoticeCode;
@@ -151,7 +152,16 @@ record WeighingFactory(Shop shop, ReferenceLookup references, BenchLookup bench)
     return Notice.of(NoticeCode.ITEM_NOT_IN_SPECIES, found > 1 ? "SEVERAL" : lacking)
         .with("step", code.step().id())
         .with("species", body.<Value>map(b -> species(b.species())).orElse(new Value.Text("")))
+        .with("near", body.flatMap(of -> near(code, of.species())).orElse("?"))
         .with("others", new Value.Phrases(others, ", "));
+  }
+
+  /** The first item of a species whose id goes on where that of a code ends: breast-and-flap. */
+  private Optional<String> near(ScaleCode code, Species species) {
+    return shop.cuts().of(species).items().stream()
+        .map(Item::id)
+        .filter(id -> code.items().stream().anyMatch(item -> id.startsWith(item + '-')))
+        .findFirst();
   }
 
   private static Phrase species(Species species) {

@@ -1266,6 +1266,7 @@ class ExportAssistantTest {
     return said.stream()
         .dropWhile(line -> !line.startsWith("codes.csv lacks these codes"))
         .skip(1)
+        .takeWhile(line -> line.startsWith("    "))
         .map(String::strip)
         .toList();
   }
@@ -1306,6 +1307,44 @@ class ExportAssistantTest {
     assertFalse(open(said).contains("SHLDR,carcase,hot,"), said::toString);
     assertFalse(open(said).contains("LN CHPS,carcase,hot,"), said::toString);
     assertTrue(open(said).contains("SEASN,,added,"), said::toString);
+  }
+
+  @Test
+  void aPartWithAWordForItsStepIsReadyToPaste() {
+    var said =
+        said(
+            "No,When,Body,Code,Unit,Net\n1,2026-07-28 9:00,B17,HOT SIDE,kg,152.5\n"
+                + "2,2026-07-28 9:01,B17,BONE BARREL,kg,12.5\n");
+    assertSays(said, "    HOT SIDE,side,hot,");
+    assertSays(said, "    BONE BARREL,bone,bin,");
+  }
+
+  /** Leg is an item of lamb and of pork, and none of beef. */
+  @Test
+  void aNameThatNotEverySpeciesOfTheCodeHasIsNotReadyToPaste() {
+    files.with("bodies.csv", "body,species\nB17,beef\nL1,lamb\nL2,lamb\n");
+    var lamb = "No,When,Body,Code,Name,Net\n1,2026-07-28 9:00,L1,301,Leg,2.5\n";
+    assertSays(said(lamb), "    301,leg,pack,Leg");
+    assertEquals(List.of(), open(said(lamb)));
+    assertFalse(open(said(lamb + "2,2026-07-28 9:01,B17,301,Leg,3.5\n")).isEmpty());
+  }
+
+  @Test
+  void whatPagesCallTheItemsOfAChoiceIsSaid() {
+    var said = said("No,When,Body,Code,Name,Net\n1,2026-07-28 9:00,B17,301,Rump stk,2.5\n");
+    assertTrue(
+        said.stream().anyMatch(line -> line.contains("rump-steak is \"Rump steak\"")),
+        said::toString);
+  }
+
+  @Test
+  void inStoreNumbersBesideCodeAndWeightNeedNoAnswer() {
+    var said =
+        said(
+            "No,When,Body,Code,Net,EAN\n1,2026-07-28 9:00,B17,ROAST,2.5,2012030157959\n"
+                + "2,2026-07-28 9:01,B17,ROAST,2.25,2012030157942\n");
+    assertTrue(said.stream().noneMatch(line -> line.contains("To be answered")), said::toString);
+    assertTrue(said.stream().anyMatch(line -> line.contains("Not used: \"EAN\"")), said::toString);
   }
 
   /** B17 was killed on the 27th: what is weighed then is hot, what is weighed later is cold. */

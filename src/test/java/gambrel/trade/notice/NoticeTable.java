@@ -29,6 +29,7 @@ public final class NoticeTable {
         .with("status", "STATUS")
         .with("code", "CODE")
         .with("item", "ITEM")
+        .with("near", "?")
         .with("step", "STEP");
   }
 
