@@ -102,7 +102,8 @@ record PrintedTotals(SampleFile file, List<ReadRow> rows, RowComparison comparis
   /** The first line that agrees with some of the rows. */
   private Optional<Compared> first(
       List<TextLine> lines, String what, BiPredicate<TextLine, List<ReadRow>> agree) {
-    for (var part : parts().entrySet()) {
+    var parts = lines.isEmpty() ? Map.<String, List<ReadRow>>of() : parts();
+    for (var part : parts.entrySet()) {
       for (var line : lines) {
         if (agree.test(line, part.getValue())) {
           String not = notCounted(part.getValue(), what);
