@@ -177,9 +177,38 @@ class CheckSaveTest {
 
     check("--save");
 
-    assertTrue(
-        said.contains("If \"Platz\" (Schiene; Tisch) names it, put column.scale=Platz"), said);
+    assertTrue(said.contains("Does \"Platz\" (Schiene; Tisch) name the scales,"), said);
+    assertTrue(said.contains("    Schiene,,kg,DIVISION\n    Tisch,,kg,DIVISION\n"), said);
     assertFalse(said.contains("Saved in scales.csv"), said);
+  }
+
+  /** Whether 328 is in pounds or grams is asked before a step in either is known. */
+  @Test
+  void noStepIsSavedOfWeightsWhoseUnitIsAsked() throws IOException {
+    StringBuilder book = new StringBuilder("time,body,code,net\n");
+    for (int i = 0; i < 9; i++) {
+      book.append("2026-07-28 11:0%d,L1,9,%d\n".formatted(i, 328 + i));
+    }
+    add("exports/hall/book.csv", book.toString());
+
+    check("--save");
+    check("--save");
+
+    assertTrue(said.contains("Are the whole numbers of"), said);
+    assertFalse(file("scales.csv").contains("\nhall"), said);
+  }
+
+  /** The row is among the first, which are shown. */
+  @Test
+  void aBrokenRowThatACorrectionRemovesIsShownAsWell() throws IOException {
+    add("exports/hall/a.txt", rows("ok").replace("L1;3;leg;2,62;ok", "L1;3"));
+    add("scales.csv", "hall,,kg,0.02\n");
+    check("--save");
+    add(
+        "corrections.csv",
+        "hall,exports/hall/a.txt:4,,status,void,Kit,2026-08-01T08:00,the row is broken\n");
+
+    assertTrue(check() < 2, said);
   }
 
   @Test

@@ -376,8 +376,14 @@ public final class ExportAssistant {
     }
   }
 
-  /** Proposes the scales of an export, unless a column may name them that was not taken. */
+  /**
+   * Proposes the scales of an export whose weights can be read, unless a column may name them that
+   * was not taken.
+   */
   private void scale(LayoutDraft draft) throws IOException {
+    if (draft.isWithheld("net") || draft.isWithheld("gross")) {
+      return;
+    }
     var mayName =
         draft.has("scale")
             ? Optional.<GuessTable.Column>empty()

@@ -142,6 +142,8 @@ record ProposedStatus(LayoutDraft draft, boolean isSaved) {
       draft.setting(taken(word, "void", "none of its rows has a weight"), key + "void");
     } else if (meaning.isPresent() && !(isRepeat && !draft.has("ticket"))) {
       draft.setting(taken(word, meaning.get(), "common practice"), key + meaning.get());
+    } else if (rowsWith(word).allMatch(this::isOfNobody) && draft.cells("body").contains("")) {
+      draft.setting(taken(word, "ok", "its rows name no body, as test weights do"), key + "ok");
     } else {
       unknown.add(word);
     }
@@ -257,6 +259,14 @@ record ProposedStatus(LayoutDraft draft, boolean isSaved) {
         .filter(before -> GuessWords.mentionsVoid(before) || !before.matches(".*\\p{L}"))
         .map(before -> before.replaceFirst("[\\h#:.]+$", ""))
         .orElse(status);
+  }
+
+  /** Whether a whole row names neither body nor batch: it can be a test weight, and no pack. */
+  private boolean isOfNobody(int row) {
+    return draft.cell("body", row).isEmpty()
+        && draft.cell("batch", row).isEmpty()
+        && !draft.cell("code", row).isEmpty()
+        && !(draft.cell("time", row) + draft.cell("clock", row)).isEmpty();
   }
 
   private IntStream rowsWith(String word) {

@@ -28,9 +28,10 @@ final class RowWords {
 
   /** The fields of a row, or why it is broken. */
   static String told(ReadRow row) {
-    return row.row().broken().isPresent()
-        ? AsRead.problem(row).orElseThrow()
-        : told(row, EnumSet.complementOf(EnumSet.of(Field.UNIT, Field.OPERATOR)));
+    return row.row()
+        .broken()
+        .flatMap(fault -> AsRead.problem(row))
+        .orElseGet(() -> told(row, EnumSet.complementOf(EnumSet.of(Field.UNIT, Field.OPERATOR))));
   }
 
   /** Where a row stands, and what was weighed. */
