@@ -1337,6 +1337,17 @@ class ExportAssistantTest {
         said::toString);
   }
 
+  /** In the us a page calls the item chuck "Chuck, boneless", which the word does not say. */
+  @Test
+  void aWordThatPagesOfTheRegionMakeMoreOfIsNotReadyToPaste() {
+    files.with("shop.properties", ShopFiles.SETTINGS + "region=us\n");
+    var said = said("No,When,Body,Code,Name,Net\n1,2026-07-28 9:00,B17,301,Chuck,2.5\n");
+    assertTrue(open(said).contains("301,chuck,pack,Chuck"), said::toString);
+    assertTrue(
+        said.stream().anyMatch(line -> line.contains("chuck is \"Chuck, boneless\"")),
+        said::toString);
+  }
+
   @Test
   void inStoreNumbersBesideCodeAndWeightNeedNoAnswer() {
     var said =
