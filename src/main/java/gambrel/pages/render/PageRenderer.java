@@ -102,7 +102,7 @@ public final class PageRenderer {
       String template, Record view, DocumentInfo info, List<Attachment> attachments) {
     var xhtml = templates.fill(template, view);
     if (!layOut) {
-      XhtmlParser.parse(template, xhtml);
+      XhtmlParser.check(template, xhtml);
       return new byte[0];
     }
     String id = id(xhtml, info, attachments);

@@ -41,7 +41,21 @@ public record PrintableText(IntPredicate hasGlyph) {
 
   /** The text with substitutes for characters that XML 1.0 excludes (production 2, Char). */
   public static String forXml(String text) {
+    if (isPlain(text)) {
+      return text;
+    }
     return NOT_XML.matcher(SURROGATE.matcher(text).replaceAll(MARK)).replaceAll(" ");
+  }
+
+  /** Whether all characters are in XML, and none needs a look at its neighbour. */
+  private static boolean isPlain(String text) {
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      if (c >= Character.MIN_SURROGATE || c < ' ' && c != '\n' && c != '\t' && c != '\r') {
+        return false;
+      }
+    }
+    return true;
   }
 
   private void printOne(int c, StringBuilder out) {
