@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.Executors;
+import java.util.concurrent.ForkJoinPool;
 import java.util.concurrent.Future;
 import java.util.concurrent.FutureTask;
 
@@ -61,6 +62,7 @@ public final class OrderedParallel {
   /** Waits for a result; throws the exception of the work. */
   public static <R> R result(Future<R> future) throws IOException {
     try {
+      ForkJoinPool.managedBlock(new Waiting(future));
       return future.get();
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
@@ -73,6 +75,28 @@ public final class OrderedParallel {
         throw error;
       }
       throw (IOException) e.getCause();
+    }
+  }
+
+  /**
+   * A thread that waits. Java puts another in the place of one that works on parallel streams, for
+   * the work that is waited for may need it.
+   */
+  private record Waiting(Future<?> future) implements ForkJoinPool.ManagedBlocker {
+    @Override
+    public boolean block() throws InterruptedException {
+      try {
+        future.get();
+      } catch (ExecutionException e) {
+        // It is thrown where the result is taken.
+        return true;
+      }
+      return true;
+    }
+
+    @Override
+    public boolean isReleasable() {
+      return future.isDone();
     }
   }
 

@@ -9,7 +9,9 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.ForkJoinPool;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
@@ -161,6 +163,31 @@ class OrderedParallelTest {
     var begun = OrderedParallel.begin(() -> failed(new IOException("disk")));
     var failure = assertThrows(IOException.class, () -> OrderedParallel.result(begun));
     assertEquals("disk", failure.getMessage());
+  }
+
+  /** All threads for streams wait for work that itself needs one. */
+  @Test
+  void whoWaitsLeavesAThreadForTheWork() throws Exception {
+    var pool = new ForkJoinPool(2);
+    try {
+      var waiting =
+          IntStream.range(0, 2)
+              .mapToObj(
+                  i ->
+                      pool.submit(
+                          () ->
+                              OrderedParallel.result(
+                                  OrderedParallel.begin(
+                                      () ->
+                                          CompletableFuture.supplyAsync(() -> i, pool)
+                                              .get(1, TimeUnit.MINUTES)))))
+              .toList();
+      for (int i = 0; i < 2; i++) {
+        assertEquals(i, waiting.get(i).get(2, TimeUnit.MINUTES));
+      }
+    } finally {
+      pool.shutdownNow();
+    }
   }
 
   private static void await(CountDownLatch latch) throws IOException {
