@@ -103,20 +103,47 @@ final class CheckCommand extends ShopCommand {
     out().println();
   }
 
-  /** Prints notices, then how the exports are read. */
+  /** Prints notices, those first that nothing below settles, then how the exports are read. */
   private void print(List<Notice> notices, ExportAssistant.Told exports) {
-    var below = notices.stream().filter(notice -> isBelow(notice, exports)).toList();
-    var others = notices.stream().filter(notice -> !below.contains(notice)).toList();
-    NoticeGroups.of(others).forEach(group -> tell(group, exports));
-    Groups.inOrder(below.stream(), Notice::code).values().forEach(group -> tell(group, exports));
+    var isBelow = notices.stream().collect(Collectors.partitioningBy(n -> isBelow(n, exports)));
+    NoticeGroups.of(isBelow.get(false)).forEach(this::tell);
+    Groups.inOrder(isBelow.get(true).stream(), Notice::code).values().forEach(this::tellBelow);
     if (!notices.isEmpty()) {
       out().println();
     }
     exports.lines().forEach(out()::println);
   }
 
+  /** Prints a group of notices that something below settles. */
+  private void tellBelow(List<Notice> group) {
+    tellWhere(group);
+    String what = group.size() == 1 ? "What" : group.size() + " of this kind: what";
+    out().println("  " + what + " settles it is printed below.");
+  }
+
   /** Prints a group: its first notice, how many are like it, their bodies, each advice once. */
-  private void tell(List<Notice> group, ExportAssistant.Told exports) {
+  private void tell(List<Notice> group) {
+    tellWhere(group);
+    var notice = group.get(0);
+    boolean alike = group.stream().allMatch(other -> other.saying().equals(notice.saying()));
+    String message = NoticeWords.ENGLISH.message(notice);
+    out()
+        .println(
+            group.size() == 1
+                ? "  " + message
+                : alike
+                    ? "  %s The same of %d rows; the first is shown."
+                        .formatted(message, group.size())
+                    : "  %d of this kind; the first: %s".formatted(group.size(), message));
+    group.stream()
+        .map(NoticeWords.ENGLISH::advice)
+        .distinct()
+        .limit(MOST_ADVICE)
+        .forEach(advice -> out().println("  " + advice));
+  }
+
+  /** Prints severity and code of a group, where its first notice stands, and the bodies of all. */
+  private void tellWhere(List<Notice> group) {
     var notice = group.get(0);
     var bodies = group.stream().map(Notice::body).filter(b -> !b.isEmpty()).distinct().toList();
     var words =
@@ -129,32 +156,11 @@ final class CheckCommand extends ShopCommand {
                 bodies.isEmpty() ? "" : "body " + String.join(", ", bodies))
             .filter(word -> !word.isEmpty());
     out().println(words.collect(Collectors.joining(" ")));
-    if (group.stream().allMatch(n -> isBelow(n, exports))) {
-      String what = group.size() == 1 ? "What" : group.size() + " of this kind: what";
-      out().println("  " + what + " settles it is printed below.");
-      return;
-    }
-    boolean alike = group.stream().allMatch(other -> other.saying().equals(notice.saying()));
-    String message = NoticeWords.ENGLISH.message(notice);
-    out()
-        .println(
-            group.size() == 1
-                ? "  " + message
-                : alike
-                    ? "  %s The same of %d rows; the first is shown."
-                        .formatted(message, group.size())
-                    : "  %d of this kind; the first: %s".formatted(group.size(), message));
-    group.stream()
-        .filter(n -> !isBelow(n, exports))
-        .map(NoticeWords.ENGLISH::advice)
-        .distinct()
-        .limit(MOST_ADVICE)
-        .forEach(advice -> out().println("  " + advice));
   }
 
   /**
-   * Whether what settles a notice, a layout, a question or the row of a code, is printed below. Why
-   * a body is held is told when all of that is settled.
+   * Whether what settles a notice, a layout, a question or the row of a code, is printed below. The
+   * reasons of held bodies are printed once all of that is settled.
    */
   private static boolean isBelow(Notice notice, ExportAssistant.Told exports) {
     String folder = notice.place().file().replaceFirst("^[^/]+/([^/]+)/.*", "$1");

@@ -89,7 +89,6 @@ public final class OrderedParallel {
         future.get();
       } catch (ExecutionException e) {
         // It is thrown where the result is taken.
-        return true;
       }
       return true;
     }

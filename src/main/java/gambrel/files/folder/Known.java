@@ -78,9 +78,11 @@ record Known(
    * two of them. The text itself if there are none.
    */
   List<String> named(String text) {
+    if (isItem(text)) {
+      return List.of(text);
+    }
     var bySpecies =
         Stream.of(Species.values())
-            .filter(species -> !isItem(text))
             .map(species -> names.named(text, Set.of(species)))
             .filter(items -> !items.isEmpty())
             .toList();

@@ -48,7 +48,10 @@ public final class ExportAssistant {
   private final List<String> lines = new ArrayList<>();
   private final Set<String> folders = new HashSet<>();
   private final Set<String> proposed = new HashSet<>();
+
+  /** The folders of which it is asked which rows count. */
   private final Set<String> askedOf = new HashSet<>();
+
   private final List<Addition> additions = new ArrayList<>();
 
   /** The questions about a folder, each with its answers below it. */
@@ -108,15 +111,15 @@ public final class ExportAssistant {
   }
 
   private Told told() {
-    var missing = codes.lines();
-    boolean isSettled = missing.isEmpty() && !unsettled && !lines.isEmpty();
+    var missing = codes.told();
+    boolean isSettled = missing.lines().isEmpty() && !unsettled && !lines.isEmpty();
     if (!scales.all().isEmpty()) {
       say("scales.csv lacks these scales. Compare each smallest step with the scale's plate:");
       scales.all().forEach(row -> say("    " + row));
     }
     scales.addition().ifPresent(additions::add);
-    missing.forEach(this::say);
-    codes.sure().ifPresent(additions::add);
+    missing.lines().forEach(this::say);
+    missing.sure().ifPresent(additions::add);
     boolean isOpen = isAsking || !proposed.isEmpty() || !codes.all().isEmpty();
     return new Told(lines, proposed, askedOf, codes.all(), additions, isOpen, isSettled);
   }

@@ -118,12 +118,18 @@ final class GuessWords {
     var words = List.of(description.strip().toLowerCase(Locale.ROOT).split(BETWEEN));
     var meanings =
         WORDS.keySet().stream()
-            .filter(key -> key.startsWith(MEANS) && WORDS.get(key).containsAll(words))
+            .filter(key -> key.startsWith(MEANS))
+            .filter(key -> words.stream().allMatch(word -> isOf(key, word)))
             .toList();
     return meanings.stream()
         .filter(only -> meanings.size() == 1)
         .map(only -> only.substring(MEANS.length()))
         .findFirst();
+  }
+
+  /** Whether a word is of a meaning; what things are put into is of every meaning with step bin. */
+  private static boolean isOf(String key, String word) {
+    return isIn(key, word) || key.endsWith("," + Step.BIN.id()) && isIn("holders", word);
   }
 
   /** The step, hot or cold, of which a text has a word and the other step has none. */

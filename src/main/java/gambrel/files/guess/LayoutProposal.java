@@ -200,7 +200,9 @@ final class LayoutProposal {
     leaveOut("batch", "batches.csv has none of it", draft.has("body") && unknown);
   }
 
-  /** Leaves out in-store numbers where code and weight have columns: nobody need say their plan. */
+  /**
+   * Leaves out in-store numbers where code and weight have columns, so as not to ask their plan.
+   */
   private void leaveNumbersOut() {
     boolean isGiven = draft.has("code") && (draft.has("net") || draft.has("gross"));
     if (isGiven && draft.cells(Layout.BARCODE).stream().allMatch(cell -> cell.matches("\\d*"))) {

@@ -44,6 +44,8 @@ final class MissingCodes {
   private static final Set<Kind> BY_LIKENESS =
       Set.of(Kind.CARCASE, Kind.PIECE, Kind.MEAT, Kind.TRIM, Kind.OFFAL);
 
+  private static final String PACKED = "," + Step.PACK.id();
+
   /** Something put into a batch that is no item. */
   private static final String ADDED = "," + Step.ADDED.id();
 
@@ -118,63 +120,66 @@ final class MissingCodes {
     return Set.copyOf(missing.keySet());
   }
 
-  /** The rows that are ready; empty if there are none. */
-  Optional<Addition> sure() {
-    return Optional.of(rows(true))
-        .filter(rows -> !rows.isEmpty())
-        .map(rows -> new Addition("codes.csv", "code,item,step,description", rows));
-  }
+  /**
+   * The rows that codes.csv lacks.
+   *
+   * @param lines what is to be said; none if no code is missing
+   * @param sure the rows that are ready; empty if there are none
+   */
+  record Told(List<String> lines, Optional<Addition> sure) {}
 
-  /** What is to be said; no lines if no code is missing. */
-  List<String> lines() {
+  /** Finds the rows of the missing codes. */
+  Told told() {
+    var sure = new ArrayList<String>();
+    var open = new ArrayList<String>();
+    var choices = new ArrayList<String>();
+    missing.forEach(
+        (code, of) -> {
+          if (isOfNobody(of)) {
+            open.add(row(code, ',' + Step.TEST.id(), of) + ",NOMINAL");
+            return;
+          }
+          var named = named(code, of);
+          var meanings = named.isEmpty() ? near(code, of) : named;
+          boolean isSure = named.size() == 1 && isOfAll(named.get(0), of);
+          (meanings.isEmpty() ? Stream.of("ITEM,STEP") : meanings.stream())
+              .map(meaning -> row(code, meaning, of))
+              .forEach((isSure ? sure : open)::add);
+          choices.addAll(isSure ? List.of() : meanings);
+        });
     var lines = new ArrayList<String>();
-    tell(lines, "codes.csv lacks codes. Look at these rows, then put them at its end:", rows(true));
+    tell(lines, "codes.csv lacks codes. Look at these rows, then put them at its end:", sure);
     tell(
         lines,
         "codes.csv lacks these codes. Of each put one row at its end, one of these only if it is"
             + " right. In place of ITEM write what you call it; if check does not know the name, it"
             + " says what is like it. STEP is hot, cold, pack, bin, tub or test; NOMINAL is what a"
             + " test weight should weigh:",
-        rows(false));
-    var choices =
-        rows(false).stream()
-            .map(row -> row.split(","))
-            .filter(cells -> cells.length > 2 && cells[2].equals(Step.PACK.id()))
-            .flatMap(cells -> pageName(cells[1]).map(name -> cells[1] + " is " + name).stream())
-            .distinct()
-            .toList();
-    if (!choices.isEmpty()) {
-      lines.add("  On pages " + String.join(", ", choices) + '.');
+        open);
+    String names =
+        choices.stream().flatMap(this::onPages).distinct().collect(Collectors.joining(", "));
+    if (!names.isEmpty()) {
+      lines.add("  On pages " + names + '.');
     }
-    return lines;
+    return new Told(
+        lines,
+        Optional.of(sure)
+            .filter(rows -> !rows.isEmpty())
+            .map(rows -> new Addition("codes.csv", "code,item,step,description", rows)));
   }
 
-  /** What pages call an item; empty if it is none. */
-  private Optional<String> pageName(String item) {
+  private static String row(String code, String meaning, Missing of) {
+    return String.join(",", code, meaning, quoted(of.name()));
+  }
+
+  /** What pages call the item of a pack; none for another step. */
+  private Stream<String> onPages(String meaning) {
+    String item = meaning.replaceFirst(PACKED + '$', "");
     return shop.cuts().all().stream()
+        .filter(tree -> meaning.endsWith(PACKED))
         .flatMap(tree -> tree.find(item).stream())
-        .map(found -> '"' + found.name() + '"')
-        .findFirst();
-  }
-
-  /** The rows of codes whose name means one thing, or those of all others. */
-  private List<String> rows(boolean sure) {
-    var rows = new ArrayList<String>();
-    missing.forEach(
-        (code, of) -> {
-          var named = named(code, of);
-          if (isOfNobody(of)) {
-            Stream.of(String.join(",", code, "", Step.TEST.id(), quoted(of.name()), "NOMINAL"))
-                .filter(row -> !sure)
-                .forEach(rows::add);
-          } else if (sure == (named.size() == 1 && isOfAll(named.get(0), of))) {
-            var meanings = named.isEmpty() ? near(code, of) : named;
-            (meanings.isEmpty() ? Stream.of("ITEM,STEP") : meanings.stream())
-                .map(meaning -> String.join(",", code, meaning, quoted(of.name())))
-                .forEach(rows::add);
-          }
-        });
-    return rows;
+        .limit(1)
+        .map(found -> item + " is \"" + found.name() + '"');
   }
 
   /** Whether every species of which a code is keyed has an item that is meant. */
