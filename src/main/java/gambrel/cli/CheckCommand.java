@@ -8,11 +8,14 @@ import gambrel.night.RefusedException;
 import gambrel.pages.owner.morning.NoticeGroups;
 import gambrel.trade.measure.Groups;
 import gambrel.trade.notice.Notice;
+import gambrel.trade.notice.NoticeCode;
 import gambrel.trade.notice.NoticeWords;
 import gambrel.trade.notice.Value;
 import gambrel.trade.reckoning.BodyAccount;
 import java.io.IOException;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.concurrent.Future;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -106,7 +109,8 @@ final class CheckCommand extends ShopCommand {
   /** Prints notices, those first that nothing below settles, then how the exports are read. */
   private void print(List<Notice> notices, ExportAssistant.Told exports) {
     var isBelow = notices.stream().collect(Collectors.partitioningBy(n -> isBelow(n, exports)));
-    NoticeGroups.of(isBelow.get(false)).forEach(this::tell);
+    var advised = new HashSet<String>();
+    NoticeGroups.of(isBelow.get(false)).forEach(group -> tell(group, advised));
     Groups.inOrder(isBelow.get(true).stream(), Notice::code).values().forEach(this::tellBelow);
     if (!notices.isEmpty()) {
       out().println();
@@ -117,29 +121,30 @@ final class CheckCommand extends ShopCommand {
   /** Prints a group of notices that something below settles. */
   private void tellBelow(List<Notice> group) {
     tellWhere(group);
-    String what = group.size() == 1 ? "What" : group.size() + " of this kind: what";
-    out().println("  " + what + " settles it is printed below.");
+    out().println(group.size() == 1 ? "  See below." : "  %d; see below.".formatted(group.size()));
   }
 
   /** Prints a group: its first notice, how many are like it, their bodies, each advice once. */
-  private void tell(List<Notice> group) {
+  private void tell(List<Notice> group, Set<String> advised) {
     tellWhere(group);
     var notice = group.get(0);
+    boolean isCorrection = notice.code() == NoticeCode.LIKELY_CAUSE && !notice.advice().isEmpty();
     boolean alike = group.stream().allMatch(other -> other.saying().equals(notice.saying()));
     String message = NoticeWords.ENGLISH.message(notice);
     out()
         .println(
-            group.size() == 1
+            group.size() == 1 || isCorrection
                 ? "  " + message
                 : alike
                     ? "  %s The same of %d rows; the first is shown."
                         .formatted(message, group.size())
                     : "  %d of this kind; the first: %s".formatted(group.size(), message));
-    group.stream()
-        .map(NoticeWords.ENGLISH::advice)
-        .distinct()
-        .limit(MOST_ADVICE)
-        .forEach(advice -> out().println("  " + advice));
+    var advice = group.stream().map(NoticeWords.ENGLISH::advice).distinct().toList();
+    if (isCorrection) {
+      String lines = advice.size() == 1 ? "this line" : "these lines together";
+      out().println("  If it was so, put " + lines + " into corrections.csv, with by and on:");
+    }
+    advice.stream().filter(advised::add).limit(MOST_ADVICE).forEach(a -> out().println("  " + a));
   }
 
   /** Prints severity and code of a group, where its first notice stands, and the bodies of all. */
@@ -167,7 +172,7 @@ final class CheckCommand extends ShopCommand {
     return switch (notice.code()) {
       case EXPORT_UNREADABLE -> exports.proposed().contains(folder);
       case HELD -> exports.isOpen();
-      case STATUS_BAD, TICKET_CONFLICT -> exports.asked().contains(folder);
+      case STATUS_BAD, TICKET_CONFLICT, VOID_ALONE -> exports.asked().contains(folder);
       case CODE_UNKNOWN ->
           notice.saying().values().get("code") instanceof Value.Text code
               && exports.codes().contains(code.text());

@@ -213,11 +213,16 @@ class CheckSaveTest {
 
   @Test
   void aCodeWithoutABodyIsOfferedAsATestWeight() throws IOException {
-    add("exports/hall/a.txt", rows("ok") + "9;30.07.2026;09:06:10;;9;Check wt;20,00;ok\n");
+    add(
+        "exports/hall/a.txt",
+        rows("ok")
+            + "9;30.07.2026;09:06:10;;9;Check wt;20,00;ok\n"
+            + "10;30.07.2026;09:06:40;;10;Bar;3,00;ok\n");
 
     check();
 
-    assertTrue(said.contains("    9,,test,Check wt,NOMINAL\n"), said);
+    assertTrue(said.contains("    10,,test,Bar,NOMINAL\n"), said);
+    assertTrue(said.contains("    9,,test,Check wt,20\n"), said);
   }
 
   @Test

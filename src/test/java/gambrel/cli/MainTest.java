@@ -288,8 +288,7 @@ class MainTest {
     var lines = gambrel("check", path, AS_OF).out().lines().toList();
 
     assertEquals(1, lines.stream().filter(line -> line.startsWith("hold code-unknown")).count());
-    assertTrue(
-        lines.contains("  7 of this kind: what settles it is printed below."), lines::toString);
+    assertTrue(lines.contains("  7; see below."), lines::toString);
     for (int i = 0; i < 3; i++) {
       String row = "    zz" + i + ",ITEM,STEP,";
       assertEquals(1, lines.stream().filter(row::equals).count(), lines::toString);

@@ -96,6 +96,17 @@ public final class BuiltInTables {
     return also;
   }
 
+  /** By word the species that it means: its id, and the column {@code also} from memory. */
+  static Map<String, Species> speciesWords() {
+    var words = new HashMap<String, Species>();
+    for (var row : rows("cuts/species")) {
+      var species = FileWord.find(Species.class, row.get("species")).orElseThrow();
+      words.put(species.id(), species);
+      Stream.of(row.get("also").split(";")).forEach(word -> words.put(word, species));
+    }
+    return words;
+  }
+
   /** The names of items in a language. */
   private static Properties names(String language) {
     String path = "/gambrel/templates/cuts_" + language + ".properties";

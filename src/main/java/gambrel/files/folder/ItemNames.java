@@ -28,12 +28,14 @@ public final class ItemNames {
   /** Words that tell no item from another. */
   private static final Set<String> SMALL = Set.of("", "and", "the");
 
+  /** By word the species that it means. */
+  private static final Map<String, Species> SPECIES =
+      BuiltInTables.speciesWords().entrySet().stream()
+          .collect(Collectors.toMap(word -> plain(word.getKey()), Map.Entry::getValue));
+
   /** A species, such as in "leg of lamb"; elsewhere "of" may be "off" without its end. */
-  private static final Pattern SPECIES =
-      Pattern.compile(
-          Stream.of(Species.values())
-              .map(Species::id)
-              .collect(Collectors.joining("|", "\\b(of\\s+)?(", ")\\b")));
+  private static final Pattern OF_SPECIES =
+      Pattern.compile("\\b((?:of|de|du|d)\\W+)?(" + String.join("|", SPECIES.keySet()) + ")s?\\b");
 
   /** How well a word fits another one that differs by a slip of the keys. */
   private static final double SLIP = 0.9;
@@ -114,9 +116,10 @@ public final class ItemNames {
 
   /** The species that a text names. */
   private static Set<Species> species(String text) {
-    var words = parts(text).collect(Collectors.toSet());
-    return Stream.of(Species.values())
-        .filter(species -> words.contains(species.id()))
+    return OF_SPECIES
+        .matcher(plain(text))
+        .results()
+        .map(found -> SPECIES.get(found.group(2)))
         .collect(Collectors.toSet());
   }
 
@@ -199,15 +202,16 @@ public final class ItemNames {
         && word.charAt(0) == other.charAt(0);
   }
 
-  /** The words of a text, without accents. */
-  private static Stream<String> parts(String text) {
-    String plain = Normalizer.normalize(text, Normalizer.Form.NFD).replaceAll("\\p{M}", "");
-    return Stream.of(plain.toLowerCase(Locale.ROOT).split("[^\\p{L}]+"));
+  /** A text in small letters without accents. */
+  private static String plain(String text) {
+    return Normalizer.normalize(text.toLowerCase(Locale.ROOT), Normalizer.Form.NFD)
+        .replaceAll("\\p{M}", "")
+        .replace("œ", "oe");
   }
 
   /** The words of a text in the singular, without the species and those that tell nothing. */
   private static Set<String> words(String text) {
-    return parts(SPECIES.matcher(text.toLowerCase(Locale.ROOT)).replaceAll(" "))
+    return Stream.of(OF_SPECIES.matcher(plain(text)).replaceAll(" ").split("[^\\p{L}]+"))
         .filter(word -> !SMALL.contains(word))
         .map(word -> word.replaceFirst("(?<=[^s]{3})s$", ""))
         .collect(Collectors.toSet());

@@ -26,7 +26,8 @@ import java.util.stream.IntStream;
 
 /**
  * What settles which of several readings of dates is right: the day of the run, kill dates, the
- * heads of the files and their names.
+ * heads of the files and their names. Where one of these says the contrary of another, nothing
+ * does.
  *
  * @param shop its bodies and region
  * @param today the day of the run
@@ -104,17 +105,27 @@ record DateEvidence(
     tests.put(
         "the names of the files have these dates",
         reading -> fits(reading, row -> date(rows.get(row).file()), 1, 1));
-    tests.put(
-        "with AM and PM, in the United States",
-        r -> shop.settings().region() == Region.US && r.pattern().matches("M.*a"));
     var left = readings;
     var why = new ArrayList<String>();
     for (var test : tests.entrySet()) {
-      var fitting = left.stream().filter(test.getValue()).toList();
-      if (!fitting.isEmpty() && fitting.size() < left.size()) {
-        left = fitting;
+      var fitting = readings.stream().filter(test.getValue()).toList();
+      var both = left.stream().filter(fitting::contains).toList();
+      if (both.isEmpty() && !fitting.isEmpty()) {
+        // One says the contrary of another, as where the clock of the computer is wrong.
+        return new Settled(readings.stream().map(Reading::pattern).toList(), "");
+      }
+      if (!both.isEmpty() && both.size() < left.size()) {
+        left = both;
         why.add(test.getKey());
       }
+    }
+    var american =
+        left.stream()
+            .filter(r -> shop.settings().region() == Region.US && r.pattern().matches("M.*a"))
+            .toList();
+    if (!american.isEmpty() && american.size() < left.size()) {
+      left = american;
+      why.add("with AM and PM, in the United States");
     }
     return new Settled(
         left.stream().map(Reading::pattern).toList(),

@@ -366,7 +366,9 @@ public final class ExportAssistant {
     if (readable) {
       columns(read, draft, false);
       rows(read, draft.sample());
-      var all = open.isEmpty() ? read : read(draft, answered(draft, open, List.of()));
+    }
+    var all = open.isEmpty() ? read : read(draft, answered(draft, open, List.of()));
+    if (all.fault().isEmpty()) {
       codes.add(all, draft.table());
     }
     var missing = draft.lines().stream().skip(choice.lines().size()).toList();

@@ -132,14 +132,14 @@ final class GuessFields {
   List<Column> rivals(Choice choice, Map<String, Choice> best) {
     String field = choice.field();
     int name = name(field, choice.column());
-    boolean other = GuessWords.isSecond(choice.column().header());
+    boolean other = GuessWords.isSecond(choice.column().title());
     return table.columns().stream()
         .filter(
             c ->
                 c.equals(choice.column())
                     || best.values().stream().noneMatch(taken -> taken.column().equals(c))
-                        && (other || !GuessWords.isSecond(c.header()))
-                        && !GuessWords.isOther(c.header())
+                        && (other || !GuessWords.isSecond(c.title()))
+                        && !GuessWords.isOther(c.title())
                         && isRival(choice, name, c))
         .toList();
   }
@@ -228,7 +228,7 @@ final class GuessFields {
   boolean mayBeWeight(Column column) {
     int name = name("net", column);
     boolean free =
-        GuessWords.columns().stream().allMatch(f -> GuessWords.score(f, column.header()) <= name);
+        GuessWords.columns().stream().allMatch(f -> GuessWords.score(f, column.title()) <= name);
     return free
         && changes(column)
         && numbers.numbers(column).isPresent()
@@ -237,7 +237,7 @@ final class GuessFields {
   }
 
   private static int name(String field, Column column) {
-    return GuessWords.isOther(column.header()) ? 0 : GuessWords.score(field, column.header());
+    return GuessWords.isOther(column.title()) ? 0 : GuessWords.score(field, column.title());
   }
 
   /** Whether a choice would give times both in one column and in two. */
@@ -253,7 +253,7 @@ final class GuessFields {
   private void addHead(Column head) {
     if (head.cells().stream().allMatch(known.get("body"))) {
       choices.add(new Choice("body", head, BY_FORM + 1, "on a line above its rows"));
-    } else if (!GuessWords.isSecond(head.header())
+    } else if (!GuessWords.isSecond(head.title())
         && !times.patterns("date", head.cells()).isEmpty()) {
       String why = head.isName() ? "in the names of the files" : "on a line above its rows";
       choices.add(new Choice("date", head, head.isName() ? 1 : 2, why));
@@ -262,8 +262,8 @@ final class GuessFields {
 
   private void add(String field, Column column) {
     var reasons = new ArrayList<String>();
-    boolean other = GuessWords.isOther(column.header());
-    int score = other ? 0 : GuessWords.score(field, column.header());
+    boolean other = GuessWords.isOther(column.title());
+    int score = other ? 0 : GuessWords.score(field, column.title());
     if (score > 0) {
       reasons.add("its name");
     }
@@ -284,7 +284,7 @@ final class GuessFields {
       return;
     }
     int content = content(field, column, reasons);
-    if (GuessWords.isSecond(column.header())) {
+    if (GuessWords.isSecond(column.title())) {
       // It comes second beside the time at which it was weighed and not printed.
       score--;
     }
@@ -334,7 +334,7 @@ final class GuessFields {
     if (isDecimal(values)) {
       return BY_FORM / 2;
     }
-    boolean marked = values.stream().anyMatch(value -> !value.matches("\\d*"));
+    boolean marked = values.stream().anyMatch(value -> value.matches(".*\\d\\D+\\d.*"));
     if (marked || values.stream().allMatch(value -> value.matches("20\\d{6}(\\d{4}(\\d\\d)?)?"))) {
       return BY_CONTENT;
     }
@@ -475,8 +475,8 @@ final class GuessFields {
         && column.values().stream()
             .map(ProposedStatus::word)
             .allMatch(word -> MARK.matcher(word).matches())
-        && GuessWords.columns().stream().allMatch(f -> GuessWords.score(f, column.header()) == 0)
-        && !GuessWords.isOther(column.header())
+        && GuessWords.columns().stream().allMatch(f -> GuessWords.score(f, column.title()) == 0)
+        && !GuessWords.isOther(column.title())
         && table.columns().stream()
             .noneMatch(
                 other ->
@@ -513,11 +513,12 @@ final class GuessFields {
   }
 
   /**
-   * Whether numbers, with or without letters before them, go up, but for a few times at which they
-   * begin again, as on another day. One in a few may stand twice, such as that of a reprint.
+   * Whether numbers, with or without letters or a # before them, go up, but for a few times at
+   * which they begin again, as on another day. One in a few may stand twice, such as that of a
+   * reprint.
    */
   static boolean isCounting(List<String> values) {
-    if (values.size() < 2 || !values.stream().allMatch(v -> v.matches("\\p{L}{0,3}\\d{1,9}"))) {
+    if (values.size() < 2 || !values.stream().allMatch(v -> v.matches("[\\p{L}#]{0,3}\\d{1,9}"))) {
       return false;
     }
     var all = values.stream().map(v -> Integer.valueOf(v.replaceAll("\\D", ""))).toList();

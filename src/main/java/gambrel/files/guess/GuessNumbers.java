@@ -201,7 +201,7 @@ final class GuessNumbers {
     var net = numbers(sum.get("net")).orElseThrow();
     long named =
         sum.entrySet().stream()
-            .mapToLong(one -> GuessWords.score(one.getKey(), one.getValue().header()))
+            .mapToLong(one -> GuessWords.score(one.getKey(), one.getValue().title()))
             .sum();
     long lighter =
         IntStream.range(0, net.size())

@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * The exports of a folder as a table. The first line with as many cells as it has columns is its
@@ -40,6 +41,12 @@ record GuessTable(
     List<String> unlike) {
   private static final int MOST_COLUMNS = 60;
 
+  /** A label before a value. */
+  private static final Pattern IN_CELL = Pattern.compile("(\\p{L}{1,12})[:=].+");
+
+  /** A label alone. */
+  private static final Pattern BEFORE = Pattern.compile("(\\p{L}{1,12})[:=]");
+
   /**
    * A line that is no row.
    *
@@ -53,13 +60,20 @@ record GuessTable(
    *
    * @param number from 1
    * @param header its text in the header, or the first word of the lines above the rows, or empty
+   * @param label what stands before its value in every row, such as {@code N:}, or empty
    * @param unit the unit in the line below the header, or empty
    * @param cells its cells, row by row
    * @param above the expression of the lines that give it; {@link #NAME} for the name of the file;
    *     empty if it is a column
    */
-  record Column(int number, String header, String unit, List<String> cells, String above) {
+  record Column(
+      int number, String header, String label, String unit, List<String> cells, String above) {
     static final String NAME = "name";
+
+    /** The words that say what it is: its header, else its label. */
+    String title() {
+      return header.isEmpty() ? label : header;
+    }
 
     /** The line of a layout that makes it a field. */
     String line(String field) {
@@ -78,7 +92,8 @@ record GuessTable(
 
     /** Its name or number in a sentence. */
     String name() {
-      return header.isEmpty() ? "column " + number : '"' + header + '"';
+      String place = "column " + number + (label.isEmpty() ? "" : " (" + label + ')');
+      return header.isEmpty() ? place : '"' + header + '"';
     }
 
     /** Its cells that hold figures, if others are few, such as dashes for no weight. */
@@ -166,6 +181,7 @@ record GuessTable(
                     new Column(
                         i + 1,
                         header ? name(top, i) : "",
+                        header ? "" : label(rows, i),
                         others.stream()
                             .filter(row -> row.cells().stream().noneMatch(TableForm::isFigure))
                             .map(row -> row.cell(i))
@@ -228,6 +244,24 @@ record GuessTable(
 
   private static long texts(CsvRow row) {
     return row.cells().stream().filter(cell -> !cell.isBlank()).count();
+  }
+
+  /** The label of a column: at the beginning of its cells, or alone in the column before it. */
+  private static String label(List<Row> rows, int column) {
+    return Stream.of(IN_CELL, BEFORE)
+        .flatMap(
+            form -> {
+              int at = form == BEFORE ? column - 1 : column;
+              var labels =
+                  rows.stream()
+                      .map(row -> form.matcher(at < 0 ? "" : row.csv().cell(at)))
+                      .map(cell -> cell.matches() ? cell.group(1) + ':' : "")
+                      .distinct()
+                      .toList();
+              return labels.stream().filter(label -> labels.size() == 1 && !label.isEmpty());
+            })
+        .findFirst()
+        .orElse("");
   }
 
   /** The header text of a column; empty if it runs over lines or another column has it, too. */

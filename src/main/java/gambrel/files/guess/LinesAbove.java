@@ -81,10 +81,11 @@ record LinesAbove(List<SampleFile> files, List<Row> rows) {
     expressions.forEach(
         (expression, word) ->
             given(Pattern.compile(expression))
-                .ifPresent(cells -> heads.add(new Column(0, word, "", cells, expression))));
+                .ifPresent(cells -> heads.add(new Column(0, word, "", "", cells, expression))));
     var names = rows.stream().map(row -> IN_NAME.matcher(nameOf(row.file()))).toList();
     if (!names.isEmpty() && names.stream().allMatch(Matcher::find)) {
-      heads.add(new Column(0, "", "", names.stream().map(Matcher::group).toList(), Column.NAME));
+      heads.add(
+          new Column(0, "", "", "", names.stream().map(Matcher::group).toList(), Column.NAME));
     }
     return heads;
   }

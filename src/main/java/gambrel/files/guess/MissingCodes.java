@@ -18,7 +18,9 @@ import gambrel.trade.shop.ScaleCode;
 import gambrel.trade.shop.Shop;
 import gambrel.trade.shop.Step;
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -49,6 +51,9 @@ final class MissingCodes {
   /** Something put into a batch that is no item. */
   private static final String ADDED = "," + Step.ADDED.id();
 
+  /** What test weights weigh, but for powers of ten (OIML R 111; 25 is common practice). */
+  private static final Set<String> NOMINAL = Set.of("1", "2", "5", "25");
+
   /** A text with a word that is long enough to say something. */
   private static final String WORD = ".*\\p{L}{3}.*";
 
@@ -58,8 +63,11 @@ final class MissingCodes {
   private final ItemNames names;
   private final Set<Species> species;
 
-  /** By code its name and its rows. */
-  private final TreeMap<String, Missing> missing = new TreeMap<>();
+  /** By code, numbers by their size, its name and its rows. */
+  private final TreeMap<String, Missing> missing =
+      new TreeMap<>(
+          Comparator.comparing((String c) -> c.matches("\\d+") ? "%18s".formatted(c) : c)
+              .thenComparing(c -> c));
 
   /** By body and code what was weighed, in kilograms. */
   private final Map<String, Map<String, BigDecimal>> weights = new HashMap<>();
@@ -132,11 +140,12 @@ final class MissingCodes {
   Told told() {
     var sure = new ArrayList<String>();
     var open = new ArrayList<String>();
+    var tests = new ArrayList<String>();
     var choices = new ArrayList<String>();
     missing.forEach(
         (code, of) -> {
           if (isOfNobody(of)) {
-            open.add(row(code, ',' + Step.TEST.id(), of) + ",NOMINAL");
+            tests.add(row(code, ',' + Step.TEST.id(), of) + ',' + nominal(of));
             return;
           }
           var named = named(code, of);
@@ -151,11 +160,15 @@ final class MissingCodes {
     tell(lines, "codes.csv lacks codes. Look at these rows, then put them at its end:", sure);
     tell(
         lines,
-        "codes.csv lacks these codes. Of each put one row at its end, one of these only if it is"
-            + " right. In place of ITEM write what you call it; if check does not know the name, it"
-            + " says what is like it. STEP is hot, cold, pack, bin, tub or test; NOMINAL is what a"
-            + " test weight should weigh:",
+        "codes.csv lacks these codes. Put the right row of each at its end; where none is right,"
+            + " write what you call the cut in place of the item. STEP is hot, cold, pack, bin or"
+            + " tub:",
         open);
+    tell(
+        lines,
+        "codes.csv lacks the code of a test weight. Put this at its end; the last cell is what the"
+            + " weight should weigh:",
+        tests);
     String names =
         choices.stream().flatMap(this::onPages).distinct().collect(Collectors.joining(", "));
     if (!names.isEmpty()) {
@@ -198,6 +211,20 @@ final class MissingCodes {
     return of.isWithout(Field.BODY)
         && of.isWithout(Field.BATCH)
         && weights.keySet().stream().anyMatch(body -> !body.isEmpty());
+  }
+
+  /** What a test weight should weigh: the nominal value that its weighings come near to, if any. */
+  private String nominal(Missing of) {
+    var near =
+        of.rows().stream()
+            .filter(row -> row.unit().filter(shop.settings().unit()::equals).isPresent())
+            .flatMap(row -> AsRead.weight(row).stream())
+            .map(weight -> weight.round(new MathContext(2)).stripTrailingZeros())
+            .distinct()
+            .toList();
+    return near.size() == 1 && NOMINAL.contains(near.get(0).unscaledValue().toString())
+        ? near.get(0).toPlainString()
+        : "NOMINAL";
   }
 
   private static void tell(List<String> lines, String head, List<String> rows) {

@@ -29,7 +29,7 @@ final class ProposedClock {
     var clocks =
         draft.has("time") || draft.has("clock") || draft.has(Layout.BARCODE) && !draft.has("date")
             ? List.<Column>of()
-            : free().filter(c -> !GuessWords.isOther(c.header()) && times.isClock(c)).toList();
+            : free().filter(c -> !GuessWords.isOther(c.title()) && times.isClock(c)).toList();
     var sure =
         clocks.stream().filter(c -> ticketBeside(c).isPresent() && times.goesByHours(c)).toList();
     this.open = sure.size() == 1 ? List.of() : clocks;
@@ -50,7 +50,7 @@ final class ProposedClock {
   /** The columns that are of no field, and one that is taken for the ticket not by its name. */
   private Stream<Column> free() {
     boolean named =
-        draft.has("ticket") && GuessWords.score("ticket", draft.column("ticket").header()) > 0;
+        draft.has("ticket") && GuessWords.score("ticket", draft.column("ticket").title()) > 0;
     return draft.table().columns().stream()
         .filter(c -> draft.unused().contains(c) || isTicket(c) && !named);
   }

@@ -61,21 +61,26 @@ public record UsualValue(
 
   /** What each trait adds; takes it off the numbers, which are one for each value. */
   private static List<Map<String, Double>> polish(List<DayValues.Value> values, double[] numbers) {
-    var added = new ArrayList<Map<String, Double>>();
     int places = values.isEmpty() ? 0 : values.get(0).kind().size();
+    var added = new ArrayList<Map<String, Double>>();
+    var alike = new ArrayList<Map<String, List<Integer>>>();
+    for (int i = 0; i < places; i++) {
+      int place = i;
+      added.add(new HashMap<>());
+      alike.add(
+          Groups.inOrder(
+              IntStream.range(0, numbers.length).boxed(), v -> values.get(v).kind().get(place)));
+    }
     for (int step = 0; step < ROUNDS * places; step++) {
       int place = step % places;
-      if (step < places) {
-        added.add(new HashMap<>());
-      }
-      Groups.inOrder(
-              IntStream.range(0, numbers.length).boxed(), i -> values.get(i).kind().get(place))
+      alike
+          .get(place)
           .forEach(
               (trait, its) -> {
                 double median =
-                    StatUtils.percentile(its.stream().mapToDouble(i -> numbers[i]).toArray(), 50);
+                    StatUtils.percentile(its.stream().mapToDouble(v -> numbers[v]).toArray(), 50);
                 added.get(place).merge(trait, median, Double::sum);
-                its.forEach(i -> numbers[i] -= median);
+                its.forEach(v -> numbers[v] -= median);
               });
     }
     return added;

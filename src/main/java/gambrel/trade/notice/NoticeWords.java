@@ -132,7 +132,7 @@ public record NoticeWords(
     } else if (value instanceof Value.Percent percent) {
       return format.percent(percent.percent());
     } else if (value instanceof Value.Ratio ratio) {
-      return ratio.ratio().getNumerator() + "/" + ratio.ratio().getDenominator();
+      return ratio.ratio().toString().replace(" ", "");
     } else if (value instanceof Value.Day day) {
       return format.date(day.date());
     } else if (value instanceof Value.Moment moment) {

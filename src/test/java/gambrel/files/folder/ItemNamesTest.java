@@ -122,6 +122,9 @@ class ItemNamesTest {
     "BEEF, Lamb neck, neck",
     "PORK, BAUCH, belly",
     "LAMB, epaule, shoulder",
+    "LAMB, ÉPAULE D'AGNEAU, shoulder",
+    "PORK, Longe de porc, loin",
+    "LAMB, PIG LEG, leg",
   })
   void theWordsOfANameInAnyOrderNameItsItem(Species species, String text, String id) {
     assertEquals(List.of(id), ids(names(Region.UK).named(text, Set.of(species))));

@@ -266,6 +266,41 @@ class ExportAssistantTest {
     }
   }
 
+  /** B18 was killed on 7 December; the computer says that it is August. */
+  @Test
+  void whereTheClockSaysTheContraryOfTheKillDatesItIsAsked() {
+    files.with("bodies.csv", "body,species,killed\nB18,beef,2026-12-07\n");
+
+    var said = said("Date,Body,Code,Net\n07/12/2026,B18,ROAST,2.5\n");
+
+    assertTrue(settings(said).stream().noneMatch(line -> line.startsWith("date=")), said::toString);
+    assertSays(said, "    date=d/M/yyyy");
+    assertSays(said, "    date=M/d/yyyy");
+  }
+
+  /** No tare was taken off, so that only the labels tell gross from net. */
+  @Test
+  void labelsInTheRowsAreTheNamesOfColumns() {
+    var said =
+        said(
+            """
+            #0041 SC:S1 28-07-2026 12:17:25 ID: B17 CD: ROAST G: 12.5 T: 0.0 N: 12.5 kg
+            #0042 SC:S1 28-07-2026 12:27:37 ID: B17 CD: BONE G: 11.0 T: 0.0 N: 11.0 kg
+            #0043 SC:S2 28-07-2026 12:33:52 ID: B17 CD: ROAST G: 7.5 T: 0.0 N: 7.5 kg
+            """);
+
+    assertTrue(
+        settings(said)
+            .containsAll(
+                List.of(
+                    "column.scale=2",
+                    "column.ticket=1",
+                    "column.gross=10",
+                    "column.tare=12",
+                    "column.net=14")),
+        () -> String.join("\n", said));
+  }
+
   @Test
   void namesOfFilesSettleWhichIsTheDay() {
     files

@@ -2,13 +2,16 @@ package gambrel.pages.owner.morning;
 
 import gambrel.trade.measure.Groups;
 import gambrel.trade.notice.Notice;
+import gambrel.trade.notice.NoticeCode;
+import gambrel.trade.notice.Phrase;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 
 /**
- * Notices that are one thing to do: those with equal words and advice, and many of one code in one
- * file, since they mostly have one cause.
+ * Notices that are one thing to do: those with equal words and advice, the corrections of one
+ * likely cause, and many of another code in one file, since they mostly have one cause.
  */
 public final class NoticeGroups {
   /** More notices of one code in one file are one thing. */
@@ -27,13 +30,22 @@ public final class NoticeGroups {
             n -> List.of(n.severity(), n.code(), n.place().file()))
         .forEach(
             (kind, alike) -> {
-              if (alike.size() > MOST_OF_A_KIND) {
+              if (alike.size() > MOST_OF_A_KIND && kind.get(1) != NoticeCode.LIKELY_CAUSE) {
                 groups.add(alike);
               } else {
-                groups.addAll(
-                    Groups.inOrder(alike.stream(), n -> List.of(n.saying(), n.advice())).values());
+                groups.addAll(Groups.inOrder(alike.stream(), NoticeGroups::told).values());
               }
             });
     return groups;
+  }
+
+  /** What notices of one thing have in common: the corrections of a likely cause all but these. */
+  private static List<Object> told(Notice notice) {
+    if (notice.code() != NoticeCode.LIKELY_CAUSE) {
+      return List.of(notice.saying(), notice.advice());
+    }
+    var values = new HashMap<>(notice.saying().values());
+    values.remove("correction");
+    return List.of(new Phrase(notice.saying().key(), values), notice.place());
   }
 }
