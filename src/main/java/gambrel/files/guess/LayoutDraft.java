@@ -42,7 +42,9 @@ record LayoutDraft(
   record Question(String asks, List<List<String>> options, int row) {
     /** Whether it asks which rows count. */
     boolean isOfStatus() {
-      return options.stream().flatMap(List::stream).anyMatch(l -> l.startsWith("value.status."));
+      return options.stream()
+          .flatMap(List::stream)
+          .anyMatch(line -> line.matches("(value\\.status\\.|void=).*"));
     }
 
     /** Whether rows can be read, and read wrong, without an answer. */
