@@ -124,8 +124,15 @@ final class CutTables {
   private static List<String> named(ShopRow row, String text, Known known) {
     var items = known.named(text);
     if (!items.equals(List.of(text))) {
+      var names =
+          known.cuts().all().stream()
+              .filter(t -> known.species().isEmpty() || known.species().contains(t.species()))
+              .flatMap(tree -> items.stream().flatMap(item -> tree.find(item).stream()))
+              .map(Item::name)
+              .distinct()
+              .toList();
       var taken = row.unknown("item", ".ITEM_NAMED").with("cell", text).with("nearest", items);
-      row.mark(taken.as(Severity.NOTE));
+      row.mark(taken.with("names", names).as(Severity.NOTE));
     }
     return items;
   }

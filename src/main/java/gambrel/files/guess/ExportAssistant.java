@@ -302,7 +302,7 @@ public final class ExportAssistant {
       unsettled |= !total.agrees();
     }
     var bad = read.rows().stream().filter(row -> AsRead.problem(row).isPresent()).toList();
-    if (!bad.isEmpty()) {
+    if (!bad.isEmpty() && asked.isEmpty()) {
       say(
           "  %d of them cannot be used as they stand; the first is %s: %s"
               .formatted(
