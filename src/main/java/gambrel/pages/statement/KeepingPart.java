@@ -96,7 +96,12 @@ final class KeepingPart extends StatementPart {
         body.ageMonths()
             .map(age -> say("caution.cattle.age", formats.count(age)))
             .orElseGet(() -> say("caution.cattle.unknown"));
-    return known + ' ' + say("caution.cattle." + settings.region().id());
+    return known + ' ' + say("caution.cattle." + rules());
+  }
+
+  /** Whose rules are printed: those of the region, if the shop's money is of it. */
+  private String rules() {
+    return settings.region().rules(settings.currency()) ? settings.region().id() : "other";
   }
 
   /** The rule on the backbone, where the advice is from, and cautions; a sentence or two each. */
@@ -108,9 +113,9 @@ final class KeepingPart extends StatementPart {
         cautions.add(say("keeping.source." + settings.region().id()));
       }
       cautions.add(say("caution.raw"));
-      cautions.add(say("caution.sale." + settings.region().id()));
+      cautions.add(say("caution.sale." + rules()));
     }
-    cautions.add(say("caution.label." + settings.region().id()));
+    cautions.add(say("caution.label." + rules()));
     return cautions;
   }
 }

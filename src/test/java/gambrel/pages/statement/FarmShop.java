@@ -88,6 +88,12 @@ public final class FarmShop {
     add("exports/day.csv", "scale,ticket,time,body,code,net,batch,customer");
   }
 
+  /** Another region, and its money in place of Australian dollars. */
+  FarmShop in(String region, String currency) {
+    files.get("shop.properties").replaceAll(s -> s.replace("=AUD", "=" + currency));
+    return add("shop.properties", "region=" + region);
+  }
+
   public FarmShop add(String file, String lines) {
     files.computeIfAbsent(file, f -> new ArrayList<>()).addAll(lines.lines().toList());
     return this;

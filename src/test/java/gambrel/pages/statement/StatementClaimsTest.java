@@ -10,9 +10,11 @@ import gambrel.pages.views.PrintedRows;
 import gambrel.pages.views.StatementView;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** A statement says what the weighings show: no more, and nothing that its hold denies. */
@@ -119,8 +121,13 @@ class StatementClaimsTest {
   }
 
   private StatementView cow(String region, String age, String item) {
-    var shop = new FarmShop(folder.resolve(region + age + item));
-    shop.add("shop.properties", "region=" + region).add("codes.csv", "bone-in," + item + ",pack");
+    var money = Map.of("au", "AUD", "uk", "GBP", "us", "USD");
+    return cow(region, money.get(region), age, item);
+  }
+
+  private StatementView cow(String region, String currency, String age, String item) {
+    var shop = new FarmShop(folder.resolve(region + currency + age + item)).in(region, currency);
+    shop.add("codes.csv", "bone-in," + item + ",pack");
     shop.add("bodies.csv", "B1,beef,cow,2026-03-02,180,," + age + ",c-ann,1,,,").weighed("B1");
     return shop.row("05T09:07", "B1", "bone-in", "1").statement("B1", "c-ann");
   }
@@ -146,5 +153,17 @@ class StatementClaimsTest {
     assertTrue(boneless.cautions().get(0).contains("must be removed"), boneless.cautions().get(0));
     var young = cow("us", "29", "t-bone");
     assertFalse(young.cautions().toString().contains("30 months"), young.cautions()::toString);
+  }
+
+  /** A Canadian shop names its cuts as the United States do, and has the rules of Canada. */
+  @ParameterizedTest
+  @CsvSource({"us, USD, true", "us, CAD, false", "uk, EUR, true", "uk, NOK, false"})
+  void lawIsQuotedOnlyWhereTheMoneyIsOfTheRegion(String region, String currency, boolean quoted) {
+    String cautions = String.join(" ", cow(region, currency, "44", "t-bone").cautions());
+
+    assertEquals(quoted, cautions.contains(region.equals("us") ? "9 CFR" : "999/2001"), cautions);
+    assertEquals(!quoted, cautions.contains("ask your food authority"), cautions);
+    assertTrue(cautions.contains("30 months"), cautions);
+    assertFalse(cautions.contains("states and territories"), cautions);
   }
 }
