@@ -34,9 +34,13 @@ final class StartCommand extends Command {
           .println(
               "A new shop is in %s, with the cuts of region %s. What to do next:"
                   .formatted(folder, taken.id()));
+      // The launcher says how it was called.
+      String command = System.getenv().getOrDefault("GAMBREL_COMMAND", "gambrel");
       NewShop.steps()
+          .replace("COMMAND", command)
+          .replace("SHOP", folder.toString())
           .lines()
-          .forEach(line -> out().println(line.replace("SHOP", folder.toString())));
+          .forEach(out()::println);
       return 0;
     } catch (IOException e) {
       err().println("gambrel: " + folder + " cannot be written: " + e + ".");

@@ -19,6 +19,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Reads the tables of cuts and of the codes for them. */
 final class CutTables {
@@ -124,17 +125,20 @@ final class CutTables {
   private static List<String> named(ShopRow row, String text, Known known) {
     var items = known.named(text);
     if (!items.equals(List.of(text))) {
-      var names =
-          known.cuts().all().stream()
-              .filter(t -> known.species().isEmpty() || known.species().contains(t.species()))
-              .flatMap(tree -> items.stream().flatMap(item -> tree.find(item).stream()))
-              .map(Item::name)
-              .distinct()
-              .toList();
-      var taken = row.unknown("item", ".ITEM_NAMED").with("cell", text).with("nearest", items);
-      row.mark(taken.with("names", names).as(Severity.NOTE));
+      var called = items.stream().flatMap(item -> called(item, known)).toList();
+      var taken = row.unknown("item", ".ITEM_NAMED").with("cell", text).with("nearest", called);
+      row.mark(taken.as(Severity.NOTE));
     }
     return items;
+  }
+
+  /** An item's id, and what the shop's species call it. */
+  private static Stream<String> called(String item, Known known) {
+    return known.cuts().all().stream()
+        .filter(t -> known.species().isEmpty() || known.species().contains(t.species()))
+        .flatMap(tree -> tree.find(item).stream())
+        .map(found -> item + " (" + found.name() + ")")
+        .distinct();
   }
 
   /** A code; only the last character may stand for more of them. */

@@ -64,7 +64,10 @@ public final class NewShop {
     return region;
   }
 
-  /** What to do next in a new shop, step by step. The word SHOP is to be replaced by its folder. */
+  /**
+   * What to do next in a new shop, step by step. The word SHOP is to be replaced by its folder, and
+   * COMMAND by how the program is called.
+   */
   public static String steps() {
     return text("steps.txt");
   }

@@ -298,8 +298,8 @@ final class GuessFields {
     var values = column.values();
     return switch (field) {
       case "time", "date", "clock" ->
-          field.equals("date") && isDayOfYear(values)
-              ? BY_CONTENT + formed(reasons, "year and day of the year, soon after a kill")
+          field.equals("date") && isOfKills(values)
+              ? BY_CONTENT + formed(reasons, "days soon after a kill")
               : ofTime(!times.patterns(field, values).isEmpty(), values, reasons);
       case "barcode" -> ofBarcode(values, reasons);
       case "net", "gross", "tare" -> ofWeight(field, column, reasons);
@@ -312,13 +312,12 @@ final class GuessFields {
     };
   }
 
-  /** Whether five digits are all days within some weeks after a kill of the shop. */
-  private boolean isDayOfYear(List<String> values) {
-    return values.stream().allMatch(value -> value.matches("\\d{5}"))
-        && times
-            .readings("yyDDD", values)
-            .filter(days -> days.stream().map(LocalDateTime::toLocalDate).allMatch(this::isLater))
-            .isPresent();
+  /** Whether digits without a mark are all days within some weeks after a kill of the shop. */
+  private boolean isOfKills(List<String> values) {
+    return values.stream().allMatch(value -> value.matches("\\d{5,8}"))
+        && times.patterns("date", values).stream()
+            .flatMap(pattern -> times.readings(pattern, values).stream())
+            .anyMatch(d -> d.stream().map(LocalDateTime::toLocalDate).allMatch(this::isLater));
   }
 
   private boolean isLater(LocalDate day) {
@@ -335,7 +334,9 @@ final class GuessFields {
       return BY_FORM / 2;
     }
     boolean marked = values.stream().anyMatch(value -> value.matches(".*\\d\\D+\\d.*"));
-    if (marked || values.stream().allMatch(value -> value.matches("20\\d{6}(\\d{4}(\\d\\d)?)?"))) {
+    if (marked
+        || values.stream()
+            .allMatch(value -> value.matches("(20\\d{6}|\\d{4}20\\d\\d)(\\d{4}(\\d\\d)?)?"))) {
       return BY_CONTENT;
     }
     return values.stream().allMatch(value -> value.matches("\\d{6}|1[5-9]\\d{8}|1\\d{12}"))
@@ -432,7 +433,10 @@ final class GuessFields {
     return BY_CONTENT;
   }
 
-  /** Few words, or a mark in some of the rows. */
+  /**
+   * Few words, or a mark in some of the rows. Where the column is named so, or says ok without a
+   * name, one word in all rows is enough: that of a cancelled weighing is yet to come.
+   */
   private static int ofStatus(Column column, List<String> reasons) {
     var words = column.values().stream().map(ProposedStatus::word).distinct().toList();
     boolean few = column.values().size() * 2 < column.cells().size();
@@ -442,7 +446,11 @@ final class GuessFields {
     }
     boolean whole = column.values().size() == column.cells().size();
     boolean counted = !few && words.stream().allMatch(word -> word.matches("\\d+"));
-    boolean constant = words.size() == 1 && (whole || counted);
+    boolean named =
+        name("status", column) > 0
+            || column.title().isEmpty()
+                && GuessWords.status(words.get(0), "").equals(Optional.of("ok"));
+    boolean constant = words.size() == 1 && (whole || counted) && !named;
     boolean figures = words.stream().anyMatch(word -> word.matches(".*\\d{3}.*|.{20,}"));
     if (words.size() > MOST_STATUSES || isDecimal(words) || constant || figures) {
       return -1;

@@ -176,7 +176,9 @@ final class GuessNumbers {
     for (var gross : columns.keySet()) {
       for (var tare : columns.keySet()) {
         for (var net : columns.keySet()) {
-          if (isDifference(columns.get(gross), columns.get(tare), columns.get(net))) {
+          boolean inOrder =
+              gross.number() + 1 == tare.number() && tare.number() + 1 == net.number();
+          if (isDifference(columns.get(gross), columns.get(tare), columns.get(net), inOrder)) {
             sums.add(Map.of("gross", gross, "tare", tare, "net", net));
           }
         }
@@ -239,12 +241,16 @@ final class GuessNumbers {
             .allMatch(i -> totals.get(i - 1).add(items.get(i)).compareTo(totals.get(i)) == 0);
   }
 
+  /**
+   * Whether gross less tare is net in each row. Where no tare was taken off, only their usual order
+   * shows which is which.
+   */
   private static boolean isDifference(
-      List<BigDecimal> gross, List<BigDecimal> tare, List<BigDecimal> net) {
+      List<BigDecimal> gross, List<BigDecimal> tare, List<BigDecimal> net, boolean inOrder) {
     if (gross.size() < 2 || gross.size() != tare.size() || gross.size() != net.size()) {
       return false;
     }
-    boolean tared = false;
+    boolean tared = inOrder && tare.stream().allMatch(weight -> weight.signum() == 0);
     for (int i = 0; i < gross.size(); i++) {
       if (gross.get(i).subtract(tare.get(i)).compareTo(net.get(i)) != 0) {
         return false;

@@ -35,6 +35,9 @@ final class LayoutProposal {
   /** What may stand in an id at the scale and not in the shop's files. */
   private static final List<String> WITHIN_IDS = List.of("-", "/", ".", "_", " ", "'");
 
+  /** Why a column is taken that a saved layout names. */
+  private static final String SAVED = "so it is saved";
+
   /** The line by which a row without a ticket is known. */
   static final String IDENTITY = "identity=time,body,code,net";
 
@@ -187,7 +190,7 @@ final class LayoutProposal {
   private void takeSaved(Layout saved) {
     var read = saved.positions(table.top());
     draft.fields().values().removeIf(choice -> read.containsValue(choice.column().number() - 1));
-    read.forEach((field, at) -> draft.choose(field, table.columns().get(at), "so it is saved"));
+    read.forEach((field, at) -> draft.choose(field, table.columns().get(at), SAVED));
   }
 
   /**
@@ -403,6 +406,7 @@ final class LayoutProposal {
     for (String field : List.of("time", "date", "clock", "body", "code", "net")) {
       var rivals =
           Optional.ofNullable(draft.fields().get(field)).stream()
+              .filter(choice -> !choice.reasons().equals(SAVED))
               .flatMap(choice -> guesses.rivals(choice, draft.fields()).stream())
               .filter(column -> !clock.isOpen(column))
               .toList();

@@ -301,6 +301,22 @@ class ExportAssistantTest {
         () -> String.join("\n", said));
   }
 
+  /** A row that is cancelled on a later day must not count because no row was at first. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "Date,Body,Code,Net,Status\n2026-07-28,B17,ROAST,2.5,Accepted\n2026-07-28,B17,BONE,1.5,Accepted\n",
+        "2026-07-28 B17 ROAST 2.5 OK\n2026-07-28 B17 BONE 1.5 OK\n2026-07-28 B17 ROAST 3.5 OK\n",
+      })
+  void aStatusThatIsTheSameInAllRowsIsRead(String export) {
+    var settings = settings(said(export));
+
+    assertTrue(
+        settings.contains("column.status=Status") && settings.contains("value.status.Accepted=ok")
+            || settings.contains("column.status=5"),
+        settings::toString);
+  }
+
   @Test
   void namesOfFilesSettleWhichIsTheDay() {
     files
