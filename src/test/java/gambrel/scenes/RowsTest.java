@@ -181,6 +181,26 @@ class RowsTest extends SceneTest {
     assertEquals("5 = 0 + 1 + 4 + 0", scene.at(LATER).counts("exports/bench/a.csv"));
   }
 
+  /** D takes back the row before it; R is a second label of ticket 6, which counts. */
+  @Test
+  void aSecondLabelWithANumberOfItsOwnCancelsItselfBesideVoidsOfTheRowBefore() {
+    scene.add(
+        "exports/bench/layout.properties",
+        "void=before\nvalue.status.D=void\nvalue.status.R=void:own");
+    scene.weigh(
+        "exports/bench/a.csv",
+        """
+        05T10:00 B1 pack rump 1 ticket=6
+        05T10:01 B1 pack rump 1 ticket=7 status=R
+        05T10:02 B1 pack rump 2 ticket=8
+        05T10:03 B1 pack rump 2 ticket=9 status=D
+        """);
+    var found = scene.at(LATER);
+    assertEquals("4 = 1 + 0 + 3 + 0", found.counts("exports/bench/a.csv"));
+    assertEquals(List.of("hold held"), found.notices());
+    assertBody(found, "take_home_kg", "1.000");
+  }
+
   @Test
   void aReprintIsNoFurtherWeighingWhereTheLayoutGivesAnIdentity() {
     scene.add("exports/bench/layout.properties", "identity=time,body,code,net");

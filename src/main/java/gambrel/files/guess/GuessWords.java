@@ -120,6 +120,7 @@ final class GuessWords {
         WORDS.keySet().stream()
             .filter(key -> key.startsWith(MEANS))
             .filter(key -> words.stream().allMatch(word -> isOf(key, word)))
+            .filter(key -> words.stream().anyMatch(word -> isIn(key, word)))
             .toList();
     return meanings.stream()
         .filter(only -> meanings.size() == 1)

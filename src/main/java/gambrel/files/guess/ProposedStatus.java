@@ -27,13 +27,14 @@ record ProposedStatus(LayoutDraft draft, boolean isSaved) {
   /** At most one in so many rows has a word for a cancelled weighing. */
   private static final int FEW = 4;
 
+  private static final String OWN = "void=own";
+
   /** What a void row on a ticket of its own cancels. */
-  private static final List<List<String>> WHICH =
-      List.of(List.of("void=before"), List.of("void=own"));
+  private static final List<List<String>> WHICH = List.of(List.of("void=before"), List.of(OWN));
 
   /** What one may cancel that has no weight, and so is equal to no row. */
   private static final List<List<String>> WHICH_OF_NOTHING =
-      List.of(List.of("void=last"), List.of("void=own"));
+      List.of(List.of("void=last"), List.of(OWN));
 
   /**
    * Asks of the words for a cancelled weighing that stand in some cells of a field, in place of
@@ -132,7 +133,12 @@ record ProposedStatus(LayoutDraft draft, boolean isSaved) {
       draft.ask(
           ofItsOwn(word, row) + " Until then such a row is set aside.",
           Stream.concat(
-                  which(row).stream().map(which -> List.of(key + "void", which.get(0))),
+                  which(row).stream()
+                      .map(
+                          which ->
+                              which.get(0).equals(OWN) && areSeveral()
+                                  ? List.of(key + "void:own")
+                                  : List.of(key + "void", which.get(0))),
                   Stream.of(List.of(key + "ok")))
               .toList(),
           row);
@@ -218,6 +224,15 @@ record ProposedStatus(LayoutDraft draft, boolean isSaved) {
             draft.cells("ticket").get(row),
             cancelsWithoutWeight(row) ? "row just above it" : "equal row before it",
             draft.cells("ticket").get(above));
+  }
+
+  /** Whether it is to be asked of several words what they cancel, which one line cannot say. */
+  private boolean areSeveral() {
+    return draft.column("status").values().stream()
+            .distinct()
+            .filter(word -> cancelsOther(word).isPresent())
+            .count()
+        > 1;
   }
 
   private List<List<String>> which(int row) {

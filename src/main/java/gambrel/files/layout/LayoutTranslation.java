@@ -49,6 +49,9 @@ record LayoutTranslation(
   private static final String ANY = "*";
   private static final String VOID = "void";
 
+  /** A status that cancels its own row, whatever the layout says of others. */
+  private static final String VOID_OWN = "void:own";
+
   /** The row of stripped texts by column, without blank ones. */
   TranslatedRow translate(Map<String, String> cells) {
     var raw = new HashMap<>(cells);
@@ -78,6 +81,9 @@ record LayoutTranslation(
     String voided = raw.getOrDefault(Layout.VOIDS, "");
     if (!voided.isEmpty() && raw.getOrDefault(Field.STATUS.id(), VOID).equalsIgnoreCase(VOID)) {
       raw.put(Field.STATUS.id(), VOID + ':' + voided);
+    }
+    if (raw.getOrDefault(Field.STATUS.id(), "").equalsIgnoreCase(VOID_OWN)) {
+      raw.put(Field.STATUS.id(), VOID + ':' + raw.getOrDefault(Field.TICKET.id(), ""));
     }
     var row = new TranslatedRow(raw);
     row.replace(Field.PIECES, text -> weights.number(text).toPlainString());

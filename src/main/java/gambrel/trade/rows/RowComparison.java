@@ -50,13 +50,14 @@ public final class RowComparison {
     var byTicket = Groups.inOrder(standing.stream(), row -> row.read().ticketKey());
     var alone = new ArrayList<ReadRow>();
     for (var row : voids) {
-      var other = row.status().voids();
+      var named = row.status().voids();
+      var other = named.filter(ticket -> !isOwn(row.read(), ticket));
       if (other.isPresent()) {
         cancelNearest(row, other.get(), byTicket);
       } else {
         var ofKey = byKey.getOrDefault(row.key().numbered(0), List.<KeyedRow>of());
         cancel(row, ofKey);
-        if (ofKey.isEmpty()) {
+        if (ofKey.isEmpty() && named.isEmpty()) {
           alone.add(row.read());
         }
       }
@@ -64,6 +65,10 @@ public final class RowComparison {
     byKey.values().forEach(this::findConflict);
     var counted = all.stream().filter(row -> disposition(row) == RowDisposition.USED);
     notices.addAll(LoneVoids.notices(alone, counted));
+  }
+
+  private static boolean isOwn(ReadRow row, String ticket) {
+    return Tickets.key(row.scale(), ticket).equals(row.ticketKey());
   }
 
   /** Compares {@code rows}, which come in file and line order. */
