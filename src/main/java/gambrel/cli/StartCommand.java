@@ -6,6 +6,7 @@ import gambrel.trade.measure.FileWord;
 import java.io.IOException;
 import java.time.ZoneId;
 import java.util.Locale;
+import java.util.Optional;
 
 /** Writes the folder of a new shop. */
 final class StartCommand extends Command {
@@ -35,7 +36,7 @@ final class StartCommand extends Command {
               "A new shop is in %s, with the cuts of region %s. What to do next:"
                   .formatted(folder, taken.id()));
       // The launcher says how it was called.
-      String command = System.getenv().getOrDefault("GAMBREL_COMMAND", "gambrel");
+      String command = Optional.of("GAMBREL_COMMAND").map(System::getenv).orElse("gambrel");
       NewShop.steps()
           .replace("COMMAND", command)
           .replace("SHOP", folder.toString())

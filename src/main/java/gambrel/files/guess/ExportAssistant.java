@@ -76,7 +76,7 @@ public final class ExportAssistant {
    * What is said about the exports of a shop folder.
    *
    * @param lines line by line
-   * @param proposed the folders of exports for which a layout is printed
+   * @param proposed the folders of exports for which a layout or a question is printed
    * @param asked the folders of exports of which it is asked which rows count
    * @param codes the codes for which codes.csv lacks a row that is printed
    * @param additions what can be saved as it is printed
@@ -166,6 +166,9 @@ public final class ExportAssistant {
       }
       unsettled |= read.isWrong() || !asked.isEmpty();
       isAsking |= !asked.isEmpty();
+      if (!asked.isEmpty()) {
+        proposed.add(named);
+      }
       var place = choice.layout().place().file();
       String by = place.isEmpty() ? "read without a layout" : "read by " + place;
       String files = paths.size() == 1 ? "1 file" : paths.size() + " files";
@@ -392,7 +395,13 @@ public final class ExportAssistant {
     var mayName =
         draft.has("scale")
             ? Optional.<GuessTable.Column>empty()
-            : draft.unused().stream().filter(LayoutProposal::isOfSeveralScales).findFirst();
+            : draft.unused().stream()
+                .filter(LayoutProposal::isOfSeveralScales)
+                .filter(
+                    column ->
+                        !draft.has("code")
+                            || !GuessFields.goWithEachOther(column, draft.column("code")))
+                .findFirst();
     if (mayName.isEmpty()) {
       scales.add(read(draft, answered(draft, draft.questions(), List.of())));
       return;

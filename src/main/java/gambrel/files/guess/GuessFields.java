@@ -3,6 +3,7 @@ package gambrel.files.guess;
 import gambrel.files.barcode.ElementString;
 import gambrel.files.csv.BadCell;
 import gambrel.files.guess.GuessTable.Column;
+import gambrel.files.layout.WeightText;
 import gambrel.trade.shop.CodeIndex;
 import gambrel.trade.shop.IdIndex;
 import gambrel.trade.shop.Scale;
@@ -326,7 +327,7 @@ final class GuessFields {
 
   /** Of digits without any mark between them only whole years and seconds add to the score. */
   private static int ofTime(boolean fits, List<String> values, List<String> reasons) {
-    if (!fits) {
+    if (!fits || values.stream().allMatch(value -> value.matches("\\p{L}+\\h*\\d+[.,]\\d+"))) {
       return -1;
     }
     reasons.add("values such as " + values.get(0));
@@ -434,10 +435,11 @@ final class GuessFields {
   }
 
   /**
-   * Few words, or a mark in some of the rows. Where the column is named so, or says ok without a
-   * name, one word in all rows is enough: that of a cancelled weighing is yet to come.
+   * Few words, or a mark in some of the rows. Where the column is named so, or without a name says
+   * ok or stands before gross or net, one word in all rows is enough: that of a cancelled weighing
+   * is yet to come.
    */
-  private static int ofStatus(Column column, List<String> reasons) {
+  private int ofStatus(Column column, List<String> reasons) {
     var words = column.values().stream().map(ProposedStatus::word).distinct().toList();
     boolean few = column.values().size() * 2 < column.cells().size();
     if (few && words.stream().anyMatch(GuessWords::mentionsVoid)) {
@@ -449,19 +451,33 @@ final class GuessFields {
     boolean named =
         name("status", column) > 0
             || column.title().isEmpty()
-                && GuessWords.status(words.get(0), "").equals(Optional.of("ok"));
+                && (GuessWords.status(words.get(0), "").equals(Optional.of("ok"))
+                    || isBeforeMode(column));
     boolean constant = words.size() == 1 && (whole || counted) && !named;
     boolean figures = words.stream().anyMatch(word -> word.matches(".*\\d{3}.*|.{20,}"));
-    if (words.size() > MOST_STATUSES || isDecimal(words) || constant || figures) {
+    if (words.size() > MOST_STATUSES
+        || isDecimal(words)
+        || constant
+        || figures
+        || GuessWords.areOfMode(words)) {
       return -1;
     }
     if (words.stream().anyMatch(GuessWords::isStatus)) {
       reasons.add("words such as " + words.get(0));
       return BY_KNOWN;
     }
-    return words.stream().anyMatch(GuessWords::isDoubtful)
-        ? formed(reasons, "a mark in some rows")
-        : 0;
+    return isBeforeMode(column)
+        ? formed(reasons, "it stands before gross or net")
+        : words.stream().anyMatch(GuessWords::isDoubtful)
+            ? formed(reasons, "a mark in some rows")
+            : 0;
+  }
+
+  /** Whether words for gross and net stand behind it, as behind one for a steady weight. */
+  private boolean isBeforeMode(Column column) {
+    return table.columns().stream()
+        .filter(next -> next.number() == column.number() + 1 && !next.values().isEmpty())
+        .anyMatch(next -> GuessWords.areOfMode(next.values()));
   }
 
   /**
@@ -478,6 +494,7 @@ final class GuessFields {
             .boxed()
             .toList();
     return words.size() > 1
+        && !GuessWords.areOfMode(column.values())
         && words.size() <= MOST_STATUSES
         && most * 3 >= column.cells().size() * 2L
         && column.values().stream()
@@ -496,12 +513,23 @@ final class GuessFields {
   /** Whether every cell is a weight with its unit. */
   private static boolean isWeighed(Column column) {
     return column.values().stream()
-        .allMatch(v -> v.matches("(?i)[+-]?\\d[\\d.,]*\\h*(kg|g|lb|oz)s?"));
+        .allMatch(v -> v.matches("(?i)[+-]?\\d[\\d.,]*\\h*(kg|g|lb|oz)s?" + WeightText.KIND));
+  }
+
+  /** Whether a column holds weights with a letter before them, or says which are gross. */
+  static boolean isBesideWeight(Column column) {
+    return GuessWords.areOfMode(column.values())
+        || column.values().stream().allMatch(value -> value.matches("\\D*\\d+[.,]\\d+"));
+  }
+
+  /** Whether each value of a column goes with one of another column, as a name with its number. */
+  static boolean goWithEachOther(Column one, Column other) {
+    return follows(one, other) && follows(other, one);
   }
 
   /** Whether a column holds names, such as those of cuts, or letters that stand in every row. */
   boolean isName(Column column) {
-    if (isWeighed(column)) {
+    if (isWeighed(column) || isBesideWeight(column)) {
       return false;
     }
     boolean letters = !column.cells().contains("") && !isMark(column);
@@ -516,6 +544,7 @@ final class GuessFields {
     return column.header().isEmpty()
         && !column.cells().contains("")
         && !isWeighed(column)
+        && !isBesideWeight(column)
         && different >= GuessNumbers.SOME
         && different * 2 <= column.cells().size();
   }

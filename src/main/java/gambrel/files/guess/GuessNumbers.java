@@ -29,7 +29,9 @@ final class GuessNumbers {
               + "[.,'’"
               + BLANKS
               + "]\\d{3})+)([.,]\\d+)?"
-              + "\\h*-?\\h*(kgs?|g|lbs?|oz)?\\.?(\\s*\\d.*oz\\.?)?");
+              + "\\h*-?\\h*((kgs?|g|lbs?|oz)\\.?"
+              + WeightText.KIND
+              + ")?\\.?(\\s*\\d.*oz\\.?)?");
   private static final Pattern BOTH_UNITS = Pattern.compile("(?i).*\\blbs?\\b.*\\boz\\b.*");
   private static final Pattern UNIT =
       Pattern.compile(

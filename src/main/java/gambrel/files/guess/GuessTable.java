@@ -145,8 +145,9 @@ record GuessTable(
         at--;
       }
     }
-    int start = header ? at + 1 : at;
-    int skip = first.get(at).line() - 1;
+    // A file without the lines above may come later: where no header tells, nothing is skipped.
+    int start = header ? at + 1 : 0;
+    int skip = header ? first.get(at).line() - 1 : 0;
     var found = new ArrayList<Row>();
     var unlike = new ArrayList<String>();
     for (var file : files) {

@@ -166,6 +166,11 @@ final class GuessWords {
         .anyMatch(word -> isIn("status.void", word));
   }
 
+  /** Whether words only say which weights are gross and which are net. */
+  static boolean areOfMode(List<String> words) {
+    return words.stream().allMatch(word -> isIn("mode", word.toLowerCase(Locale.ROOT)));
+  }
+
   /** Whether a word may say that a weighing does not count. */
   static boolean isDoubtful(String word) {
     String plain = word.toLowerCase(Locale.ROOT);

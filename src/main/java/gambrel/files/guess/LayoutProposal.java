@@ -275,8 +275,8 @@ final class LayoutProposal {
                 draft.choose("status", column, "few words, and most rows have the same");
                 draft.tell(
                     column.name()
-                        + " may say which weighings count. If it says something else, write"
-                        + " column.status= in the layout, without a name.");
+                        + " may say which weighings count. If it says something else, take out"
+                        + " what stands behind column.status= in the layout.");
               });
     }
   }
@@ -452,6 +452,9 @@ final class LayoutProposal {
       addOmitted(field, column, Stream.concat(shop.bodies().keySet().stream(), tags).toList());
       addNoBody(column);
     }
+    if (field.equals("ticket") && column.values().stream().allMatch(v -> v.startsWith("#"))) {
+      draft.setting("In corrections a ticket is named without its #.", "omit.ticket=#");
+    }
     if (field.equals("code")) {
       addOmitted(field, column, shop.codes().stream().map(ScaleCode::pattern).toList());
     }
@@ -577,7 +580,7 @@ final class LayoutProposal {
 
   /** Whether a column may name the scales of a shop of which none is known. */
   static boolean isOfSeveralScales(Column column) {
-    return isOfScales(column, MOST_SCALES);
+    return isOfScales(column, MOST_SCALES) && !GuessFields.isBesideWeight(column);
   }
 
   /** Asks which scale of the shop is meant by each name that the shop does not have. */
@@ -646,7 +649,8 @@ final class LayoutProposal {
       var all = List.of("constant.code=" + name.toUpperCase(Locale.ROOT));
       draft.ask(
           "Which column has the codes? Or do all rows have one code?",
-          Stream.concat(left("code", column -> true), Stream.of(all)).toList());
+          Stream.concat(left("code", column -> !GuessFields.isBesideWeight(column)), Stream.of(all))
+              .toList());
     }
     if (!draft.has("net") && !draft.has("gross") && !barcode) {
       var columns = left("net", column -> numbers.numbers(column).isPresent()).toList();

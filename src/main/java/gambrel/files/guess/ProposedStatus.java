@@ -183,7 +183,7 @@ record ProposedStatus(LayoutDraft draft, boolean isSaved) {
                           : ", or void, it does not")
               + (named
                   ? ""
-                  : " If the column says something else, write column.status= without its name.")
+                  : " If the column says something else, take out what stands behind column.status=.")
               + " Until then such a row is set aside.",
           Stream.of("ok", "void", "repeat")
               .filter(own -> repeated.isPresent() || !own.equals("repeat"))

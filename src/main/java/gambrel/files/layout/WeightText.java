@@ -20,7 +20,11 @@ import java.util.regex.Pattern;
  */
 public final class WeightText {
   private static final BigDecimal OUNCES = BigDecimal.valueOf(16);
-  private static final Pattern SINGLE = Pattern.compile("(?i)(.*?)\\h*(kgs?|g|lbs?|oz)\\.?");
+
+  /** A letter behind the unit, by which some scales say that a weight is gross, tare or net. */
+  public static final String KIND = "(?:\\h+(?:[gnt]|gs|nt|pt))?";
+
+  private static final Pattern SINGLE = Pattern.compile("(?i)(.*?)\\h*(kgs?|g|lbs?|oz)\\.?" + KIND);
   private static final Pattern BOTH =
       Pattern.compile("(?i)([+-]?)\\s*(\\d+)\\s*lbs?\\.?,?\\s*(.+?)\\s*oz\\.?");
   private static final Pattern BOTH_BARE = Pattern.compile("([+-]?)(\\d+)\\s*[-:]\\s*(.+)");

@@ -278,6 +278,43 @@ class ExportAssistantTest {
     assertSays(said, "    date=M/d/yyyy");
   }
 
+  /** ST is steady; GS and NT say whether the weight is gross or net, and T is before a tare. */
+  @Test
+  void whetherAWeightIsSteadyIsReadAndWhetherItIsGrossIsNot() {
+    var said =
+        said(
+            """
+            28.07.26,07:41:20,17803,B17,ROAST,ST,GS,+  10.00,kg,T   0.00
+            28.07.26,07:46:08,17804,B17,BONE,ST,NT,+   2.60,kg,T   0.08
+            28.07.26,07:50:28,17805,B17,ROAST,ST,NT,+   2.56,kg,T   0.08
+            """);
+
+    assertTrue(
+        settings(said).containsAll(List.of("column.status=6", "column.net=8", "column.unit=9")),
+        () -> String.join("\n", said));
+    assertTrue(said.stream().noneMatch(line -> line.contains("To be answered")), said::toString);
+  }
+
+  /** The number of a cut goes with its name, and so is not the number of a scale. */
+  @Test
+  void aLetterBehindTheUnitIsNoPartOfTheWeightAndANumberBesideItsNameIsNoScale() {
+    files.with("scales.csv", "scale,unit,division\n");
+    var said =
+        said(
+            """
+            CONSEC,DATE,ID,ITEM,CODE,GROSS,TARE,NET
+            5094,2026-07-28,B17,01,ROAST,12.75 lb G,2.50 lb PT,10.25 lb N
+            5095,2026-07-28,B17,02,BONE,8.00 lb G,0.00 lb T,8.00 lb N
+            5096,2026-07-28,B17,01,ROAST,7.75 lb G,2.50 lb PT,5.25 lb N
+            """);
+
+    assertTrue(
+        settings(said).containsAll(List.of("column.ticket=CONSEC", "column.net=NET")),
+        () -> String.join("\n", said));
+    assertTrue(said.stream().anyMatch(l -> l.contains("23.50 lb in all")), said::toString);
+    assertTrue(said.stream().noneMatch(l -> l.contains("To be answered")), said::toString);
+  }
+
   /** No tare was taken off, so that only the labels tell gross from net. */
   @Test
   void labelsInTheRowsAreTheNamesOfColumns() {
@@ -1008,7 +1045,7 @@ class ExportAssistantTest {
     }
     var said = said(rows.toString());
     assertTrue(
-        said.stream().anyMatch(l -> l.contains("write column.status= without its name")),
+        said.stream().anyMatch(l -> l.contains("take out what stands behind column.status=")),
         () -> String.join("\n", said));
     var lines = String.join("\n", layout(said)).replace("column.status=Half", "column.pieces=Half");
     files.with(
@@ -1277,7 +1314,23 @@ class ExportAssistantTest {
             3 2026-07-28 9:02:30 B17 BONE 7.95
             4 2026-07-28 9:03:40 B17 ROAST 2.55
             """);
-    assertTrue(settings(said).contains("skip=1"), () -> String.join("\n", said));
+    assertTrue(settings(said).contains("ignore=^\\s*(BLOCK)"), () -> String.join("\n", said));
+    assertTrue(said.stream().anyMatch(l -> l.contains("1 2026-07-28 9:00:10")), said::toString);
+  }
+
+  /** A later file of the scale may begin with a weighing. */
+  @Test
+  void linesAboveATableWithoutAHeaderAreNotSkippedByTheirNumber() {
+    var said =
+        said(
+            """
+            POWER ON 28-07-2026
+            0041,28-07-2026 9:00:10,B17,ROAST,2.50
+            0042,28-07-2026 9:01:20,B17,BONE,8.10
+            0043,28-07-2026 9:02:30,B17,ROAST,2.55
+            """);
+    assertTrue(settings(said).contains("ignore=^\\s*(POWER)"), () -> String.join("\n", said));
+    assertTrue(settings(said).stream().noneMatch(l -> l.startsWith("skip")), said::toString);
   }
 
   @Test
