@@ -16,6 +16,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** The script that starts the program, with a stand-in for Java that notes how it was called. */
@@ -42,6 +43,7 @@ class LauncherTest {
         """
         #!/bin/sh
         echo "$@" >> '%s'
+        echo "$LC_ALL" > '%s'
         for option in "$@"; do
           case $option in
             -XX:ArchiveClassesAtExit=*) echo kept > "${option#*=}" ;;
@@ -49,7 +51,7 @@ class LauncherTest {
         done
         exit ${CODE:-0}
         """
-            .formatted(calls()));
+            .formatted(calls(), locale()));
     Files.setPosixFilePermissions(
         java.resolve("bin/java"), PosixFilePermissions.fromString("rwx------"));
     isJava("17.0.15");
@@ -57,6 +59,10 @@ class LauncherTest {
 
   private void isJava(String version) throws IOException {
     Files.writeString(java.resolve("release"), "JAVA_VERSION=\"" + version + "\"\n");
+  }
+
+  private Path locale() {
+    return folder.resolve("locale.txt");
   }
 
   private Path calls() {
@@ -170,5 +176,14 @@ class LauncherTest {
         List.of(
             "-Xmx4g -Djava.awt.headless=true -jar " + program.resolve("gambrel.jar") + " run shop"),
         Files.readAllLines(calls()));
+  }
+
+  /** Java opens a file with an accent in its name only in a locale that has it. */
+  @ParameterizedTest
+  @CsvSource({"C, C.UTF-8", "POSIX, C.UTF-8", "de_AT.UTF-8, de_AT.UTF-8", "fr_FR.utf8, fr_FR.utf8"})
+  void aLocaleWithoutAllLettersIsReplaced(String given, String taken) throws Exception {
+    start(Map.of("LC_ALL", given), "run", "shop");
+
+    assertEquals(taken, Files.readString(locale()).strip());
   }
 }
