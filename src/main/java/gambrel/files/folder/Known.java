@@ -1,5 +1,6 @@
 package gambrel.files.folder;
 
+import gambrel.files.csv.NameComparison;
 import gambrel.trade.cuts.CutTrees;
 import gambrel.trade.cuts.Item;
 import gambrel.trade.cuts.Region;
@@ -75,11 +76,13 @@ record Known(
 
   /**
    * The items that a text means: that with the id; else those of just that name, if no species has
-   * two of them. The text itself if there are none.
+   * two of them. The text itself if there are none. If only species that the shop has no body of
+   * have the id, it means what pages call so.
    */
   List<String> named(String text) {
     if (isItem(text)) {
-      return List.of(text);
+      var called = species.stream().noneMatch(s -> has(s, text)) ? called(text) : List.<String>of();
+      return called.isEmpty() ? List.of(text) : called;
     }
     var bySpecies =
         Stream.of(Species.values())
@@ -89,6 +92,21 @@ record Known(
     return bySpecies.isEmpty() || bySpecies.stream().anyMatch(items -> items.size() > 1)
         ? List.of(text)
         : bySpecies.stream().map(items -> items.get(0).id()).distinct().toList();
+  }
+
+  private boolean has(Species one, String item) {
+    return cuts.of(one).find(item).isPresent();
+  }
+
+  /** The items of the shop's species that pages call so. */
+  private List<String> called(String text) {
+    return species.stream()
+        .flatMap(one -> cuts.of(one).items().stream())
+        .filter(item -> NameComparison.plain(item.name()).equals(NameComparison.plain(text)))
+        .map(Item::id)
+        .distinct()
+        .sorted()
+        .toList();
   }
 
   private boolean isItem(String item) {

@@ -57,6 +57,22 @@ class CodesCutsAndScalesTest {
     assertTrue(notices.stream().allMatch(n -> n.severity() == Severity.NOTE), notices::toString);
   }
 
+  /** Breast is an id of veal; of lamb, pages of the United Kingdom call another item so. */
+  @ParameterizedTest
+  @CsvSource({"lamb, breast-and-flap, 1", "veal, breast, 0", "beef, breast, 0"})
+  void anIdOfASpeciesThatTheShopHasNotMeansWhatPagesCallSo(
+      String species, String item, int notices) {
+    files
+        .with("shop.properties", ShopFiles.SETTINGS + "region=uk\n")
+        .with("bodies.csv", "body,species\nB1," + species + "\n")
+        .with("codes.csv", "code,item,step\n34,breast,pack\n");
+
+    var read = files.read();
+
+    assertEquals(List.of(item), read.shop().codes().get(0).items());
+    assertEquals(notices, read.notices().size(), read.notices()::toString);
+  }
+
   @ParameterizedTest
   @ValueSource(strings = {"round", "short lion", "loin chop bone out"})
   void aNameOfTwoItemsOrOfNoneIsNoItem(String name) {
