@@ -75,6 +75,16 @@ final class GuessNumbers {
     return !column.values().isEmpty() && legible(column).stream().allMatch(IS_NUMBER);
   }
 
+  /** Whether letters behind the units do not call some weights gross or tare and others net. */
+  private static boolean isOfOneKind(Column column) {
+    var kinds =
+        column.values().stream()
+            .map(value -> value.replaceFirst(".*[^\\p{L}]", "").toUpperCase(Locale.ROOT))
+            .filter(kind -> kind.matches("[GNT]|GS|NT"))
+            .distinct();
+    return kinds.count() < 2;
+  }
+
   /**
    * The figures of a column without those that are no numbers, if these are few, as typed wrong.
    */
@@ -160,6 +170,9 @@ final class GuessNumbers {
   }
 
   private static Optional<List<BigDecimal>> read(Column column, String marks) {
+    if (!isOfOneKind(column)) {
+      return Optional.empty();
+    }
     var type = new WeightText(marks.charAt(0), thousands(marks), false, 0);
     try {
       return Optional.of(legible(column).stream().map(v -> type.read(v).value()).toList());

@@ -295,6 +295,21 @@ class ExportAssistantTest {
     assertTrue(said.stream().noneMatch(line -> line.contains("To be answered")), said::toString);
   }
 
+  @Test
+  void aColumnOfGrossAndOfNetWeightsIsNotTakenForEither() {
+    var said =
+        said(
+            """
+            No,When,Body,Code,Weight
+            1,2026-07-28 09:00,B17,ROAST,12.75 kg G
+            2,2026-07-28 09:01,B17,BONE,8.00 kg N
+            3,2026-07-28 09:02,B17,ROAST,7.75 kg N
+            """);
+
+    assertTrue(settings(said).stream().noneMatch(l -> l.matches("column.net=.+")), said::toString);
+    assertTrue(said.get(0).contains("not read right yet"), said::toString);
+  }
+
   /** The number of a cut goes with its name, and so is not the number of a scale. */
   @Test
   void aLetterBehindTheUnitIsNoPartOfTheWeightAndANumberBesideItsNameIsNoScale() {
