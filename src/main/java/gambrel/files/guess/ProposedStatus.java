@@ -308,10 +308,13 @@ record ProposedStatus(LayoutDraft draft, boolean isSaved) {
 
   /**
    * The first row with a status whose ticket no other row has, though a row above it has the same
-   * body, code and weight, or it cancels and has no weight.
+   * body, code and weight, or it cancels and has no weight. None where a column names the ticket.
    */
   private Optional<Integer> cancelsOther(String word) {
-    return reference().isPresent()
+    boolean isNamed =
+        draft.has(Layout.VOIDS)
+            && rowsWith(word).noneMatch(row -> draft.cell(Layout.VOIDS, row).isEmpty());
+    return isNamed || reference().isPresent()
         ? Optional.empty()
         : rowsWith(word)
             .filter(this::hasOwnTicket)

@@ -296,6 +296,24 @@ class ExportAssistantTest {
   }
 
   @Test
+  void whereASavedLayoutNamesTheColumnOfTheTicketNothingIsAsked() {
+    files.with(
+        "layouts/S1.properties",
+        "column.ticket=No\ncolumn.time=When\ncolumn.body=Body\ncolumn.code=Code\ncolumn.net=Net\n"
+            + "column.status=St\nvalue.status.D=void\ncolumn.voids=Ref\n");
+    var said =
+        said(
+            """
+            No,When,Body,Code,Net,St,Ref
+            1,2026-07-28 09:00,B17,ROAST,2.5,,
+            2,2026-07-28 09:01,B17,ROAST,2.5,D,1
+            3,2026-07-28 09:02,B17,BONE,1.5,,
+            """);
+
+    assertTrue(said.stream().noneMatch(line -> line.contains("To be answered")), said::toString);
+  }
+
+  @Test
   void aColumnOfGrossAndOfNetWeightsIsNotTakenForEither() {
     var said =
         said(
