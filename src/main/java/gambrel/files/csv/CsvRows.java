@@ -59,21 +59,11 @@ public final class CsvRows {
    */
   public CsvRows(List<TextLine> lines, char delimiter, char quote, int fewest, int most) {
     var gap = GAPS.get(delimiter);
-    this.lines = gap == null ? lines : parted(lines, new PrintedColumns(lines, gap), delimiter);
+    this.lines = gap == null ? lines : PrintedColumns.parted(lines, gap, delimiter);
     this.delimiter = delimiter;
     this.quote = quote;
     this.fewest = fewest;
     this.most = most;
-  }
-
-  /** The lines with a mark between their cells in place of blanks. */
-  private static List<TextLine> parted(List<TextLine> lines, PrintedColumns columns, char mark) {
-    return lines.stream()
-        .map(
-            line ->
-                new TextLine(
-                    line.number(), columns.parted(line.text(), mark), line.end(), line.overlong()))
-        .toList();
   }
 
   /** All records from line index {@code from} on. */

@@ -12,8 +12,6 @@ import java.util.stream.IntStream;
  * the places of the others.
  */
 final class PrintedColumns {
-  private final Pattern gap;
-
   /** Where each column begins and ends; empty if lines do not keep them apart. */
   private final List<Span> columns;
 
@@ -28,15 +26,8 @@ final class PrintedColumns {
     }
   }
 
-  /** The columns of lines whose cells are parted by a gap. */
-  PrintedColumns(List<TextLine> lines, Pattern gap) {
-    this.gap = gap;
-    var rows =
-        lines.stream()
-            .map(TextLine::text)
-            .filter(text -> text.chars().anyMatch(Character::isDigit))
-            .map(this::cells)
-            .toList();
+  /** The columns of rows, each as the pieces of its line. */
+  private PrintedColumns(List<List<Span>> rows) {
     int width = CsvRows.usualWidth(rows.stream().map(List::size).toList(), 2);
     var whole = rows.stream().filter(row -> row.size() == width).toList();
     var all = new ArrayList<Span>();
@@ -51,7 +42,22 @@ final class PrintedColumns {
     this.columns = apart && whole.size() > 2 ? all : List.of();
   }
 
-  private List<Span> cells(String text) {
+  /** Lines whose cells are parted by a gap, with a mark between their cells. */
+  static List<TextLine> parted(List<TextLine> lines, Pattern gap, char mark) {
+    var cells = lines.stream().map(line -> cells(line.text(), gap)).toList();
+    var numbers = IntStream.range(0, lines.size());
+    var rows = numbers.filter(i -> hasFigure(lines.get(i))).mapToObj(cells::get).toList();
+    var columns = new PrintedColumns(rows);
+    return IntStream.range(0, lines.size())
+        .mapToObj(i -> columns.parted(lines.get(i), cells.get(i), mark))
+        .toList();
+  }
+
+  private static boolean hasFigure(TextLine line) {
+    return line.text().chars().anyMatch(Character::isDigit);
+  }
+
+  private static List<Span> cells(String text, Pattern gap) {
     var cells = new ArrayList<Span>();
     int end = text.stripTrailing().length();
     int from = text.length() - text.stripLeading().length();
@@ -64,16 +70,15 @@ final class PrintedColumns {
     return cells;
   }
 
-  /** A line with a mark between its cells. */
-  String parted(String text, char mark) {
-    var cells = cells(text);
+  private TextLine parted(TextLine line, List<Span> cells, char mark) {
     var places = places(cells);
     var parts = new ArrayList<String>();
     for (int i = 0; i < cells.size(); i++) {
       parts.addAll(Collections.nCopies(places.get(i) - parts.size(), ""));
-      parts.add(text.substring(cells.get(i).from, cells.get(i).to));
+      parts.add(line.text().substring(cells.get(i).from, cells.get(i).to));
     }
-    return String.join("" + mark, parts);
+    String text = String.join("" + mark, parts);
+    return new TextLine(line.number(), text, line.end(), line.overlong());
   }
 
   /**

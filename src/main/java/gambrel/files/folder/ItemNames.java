@@ -28,14 +28,17 @@ public final class ItemNames {
   /** Words that tell no item from another. */
   private static final Set<String> SMALL = Set.of("", "and", "the");
 
-  /** By word the species that it means. */
-  private static final Map<String, Species> SPECIES =
-      BuiltInTables.speciesWords().entrySet().stream()
-          .collect(Collectors.toMap(word -> plain(word.getKey()), Map.Entry::getValue));
+  /** The words for species; read when a name is compared first. */
+  private static final class SpeciesWords {
+    /** By word the species that it means. */
+    static final Map<String, Species> MEANT =
+        BuiltInTables.speciesWords().entrySet().stream()
+            .collect(Collectors.toMap(word -> plain(word.getKey()), Map.Entry::getValue));
 
-  /** A species, such as in "leg of lamb"; elsewhere "of" may be "off" without its end. */
-  private static final Pattern OF_SPECIES =
-      Pattern.compile("\\b((?:of|de|du|d)\\W+)?(" + String.join("|", SPECIES.keySet()) + ")s?\\b");
+    /** A species, such as in "leg of lamb"; elsewhere "of" may be "off" without its end. */
+    static final Pattern NAMED =
+        Pattern.compile("\\b((?:of|de|du|d)\\W+)?(" + String.join("|", MEANT.keySet()) + ")s?\\b");
+  }
 
   /** How well a word fits another one that differs by a slip of the keys. */
   private static final double SLIP = 0.9;
@@ -116,10 +119,10 @@ public final class ItemNames {
 
   /** The species that a text names. */
   private static Set<Species> species(String text) {
-    return OF_SPECIES
+    return SpeciesWords.NAMED
         .matcher(plain(text))
         .results()
-        .map(found -> SPECIES.get(found.group(2)))
+        .map(found -> SpeciesWords.MEANT.get(found.group(2)))
         .collect(Collectors.toSet());
   }
 
@@ -211,7 +214,7 @@ public final class ItemNames {
 
   /** The words of a text in the singular, without the species and those that tell nothing. */
   private static Set<String> words(String text) {
-    return Stream.of(OF_SPECIES.matcher(plain(text)).replaceAll(" ").split("[^\\p{L}]+"))
+    return Stream.of(SpeciesWords.NAMED.matcher(plain(text)).replaceAll(" ").split("[^\\p{L}]+"))
         .filter(word -> !SMALL.contains(word))
         .map(word -> word.replaceFirst("(?<=[^s]{3})s$", ""))
         .collect(Collectors.toSet());

@@ -57,9 +57,6 @@ public final class ExportAssistant {
   /** The questions about a folder, each with its answers below it. */
   private final List<List<String>> asked = new ArrayList<>();
 
-  /** Whether a question about some folder is asked. */
-  private boolean isAsking;
-
   /** Whether some folder is not read right yet, or has a question. */
   private boolean unsettled;
 
@@ -120,7 +117,7 @@ public final class ExportAssistant {
     scales.addition().ifPresent(additions::add);
     missing.lines().forEach(this::say);
     missing.sure().ifPresent(additions::add);
-    boolean isOpen = isAsking || !proposed.isEmpty() || !codes.all().isEmpty();
+    boolean isOpen = !proposed.isEmpty() || !codes.all().isEmpty();
     return new Told(lines, proposed, askedOf, codes.all(), additions, isOpen, isSettled);
   }
 
@@ -165,7 +162,6 @@ public final class ExportAssistant {
         scale(draft);
       }
       unsettled |= read.isWrong() || !asked.isEmpty();
-      isAsking |= !asked.isEmpty();
       if (!asked.isEmpty()) {
         proposed.add(named);
       }

@@ -13,7 +13,6 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 
 /**
  * The exports of a folder as a table. The first line with as many cells as it has columns is its
@@ -249,20 +248,20 @@ record GuessTable(
 
   /** The label of a column: at the beginning of its cells, or alone in the column before it. */
   private static String label(List<Row> rows, int column) {
-    return Stream.of(IN_CELL, BEFORE)
-        .flatMap(
-            form -> {
-              int at = form == BEFORE ? column - 1 : column;
-              var labels =
-                  rows.stream()
-                      .map(row -> form.matcher(at < 0 ? "" : row.csv().cell(at)))
-                      .map(cell -> cell.matches() ? cell.group(1) + ':' : "")
-                      .distinct()
-                      .toList();
-              return labels.stream().filter(label -> labels.size() == 1 && !label.isEmpty());
-            })
-        .findFirst()
-        .orElse("");
+    String own = label(rows, column, IN_CELL);
+    return own.isEmpty() && column > 0 ? label(rows, column - 1, BEFORE) : own;
+  }
+
+  /** The label that all cells of a column have in a form; empty if they have none or several. */
+  private static String label(List<Row> rows, int column, Pattern form) {
+    var labels =
+        rows.stream()
+            .map(row -> form.matcher(row.csv().cell(column)))
+            .map(cell -> cell.matches() ? cell.group(1) + ':' : "")
+            .distinct()
+            .limit(2)
+            .toList();
+    return labels.size() == 1 ? labels.get(0) : "";
   }
 
   /** The header text of a column; empty if it runs over lines or another column has it, too. */

@@ -20,7 +20,9 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Predicate;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -34,9 +36,6 @@ final class LayoutProposal {
 
   /** What may stand in an id at the scale and not in the shop's files. */
   private static final List<String> WITHIN_IDS = List.of("-", "/", ".", "_", " ", "'");
-
-  /** Why a column is taken that a saved layout names. */
-  private static final String SAVED = "so it is saved";
 
   /** The line by which a row without a ticket is known. */
   static final String IDENTITY = "identity=time,body,code,net";
@@ -63,8 +62,8 @@ final class LayoutProposal {
   /** Whether the saved layout goes on with what is proposed. */
   private final boolean goesOn;
 
-  /** Whether it reads a status. */
-  private final boolean readsStatus;
+  /** The fields of which it names a column. */
+  private final Set<String> savedFields;
 
   private final GuessTable table;
   private final GuessNumbers numbers;
@@ -162,14 +161,14 @@ final class LayoutProposal {
     }
     leaveOwnersOut();
     leaveNumbersOut();
-    layout.ifPresent(this::takeSaved);
-    this.readsStatus =
-        layout.filter(of -> of.positions(table.top()).containsKey("status")).isPresent();
+    var places = layout.map(of -> of.positions(table.top())).orElse(Map.of());
+    takeSaved(places);
+    this.savedFields = places.keySet();
     if (!draft.has(Layout.BARCODE)) {
       takeLeft("code", "the one column of words left", guesses::isName);
       takeLeft("code", "the one column left whose values come again", guesses::comesAgain);
     }
-    if (!readsStatus) {
+    if (!savedFields.contains("status")) {
       takeMarksForStatus();
     }
     this.clock = new ProposedClock(draft, times);
@@ -187,10 +186,9 @@ final class LayoutProposal {
   }
 
   /** Takes each column as a saved layout reads it. */
-  private void takeSaved(Layout saved) {
-    var read = saved.positions(table.top());
+  private void takeSaved(Map<String, Integer> read) {
     draft.fields().values().removeIf(choice -> read.containsValue(choice.column().number() - 1));
-    read.forEach((field, at) -> draft.choose(field, table.columns().get(at), SAVED));
+    read.forEach((field, at) -> draft.choose(field, table.columns().get(at), "so it is saved"));
   }
 
   /**
@@ -300,7 +298,7 @@ final class LayoutProposal {
     draft.fields().keySet().stream().sorted(this::inOrder).forEach(this::addField);
     addUnread();
     int before = draft.lines().size();
-    var status = new ProposedStatus(draft, readsStatus);
+    var status = new ProposedStatus(draft, savedFields.contains("status"));
     status.propose();
     status.askWhatWordsCancel("body", body -> shop.bodies().containsKey(body));
     status.askWhatWordsCancel("code", code -> CodeIndex.of(shop).find(code).isPresent());
@@ -403,10 +401,11 @@ final class LayoutProposal {
 
   /** Keeps a field out for which several columns fit. */
   private void askWhichColumns() {
-    for (String field : List.of("time", "date", "clock", "body", "code", "net")) {
+    var fields = new ArrayList<>(List.of("time", "date", "clock", "body", "code", "net"));
+    fields.removeAll(savedFields);
+    for (String field : fields) {
       var rivals =
           Optional.ofNullable(draft.fields().get(field)).stream()
-              .filter(choice -> !choice.reasons().equals(SAVED))
               .flatMap(choice -> guesses.rivals(choice, draft.fields()).stream())
               .filter(column -> !clock.isOpen(column))
               .toList();
