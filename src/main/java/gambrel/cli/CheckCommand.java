@@ -144,7 +144,11 @@ final class CheckCommand extends ShopCommand {
       String lines = advice.size() == 1 ? "this line" : "these lines together";
       out().println("  If it was so, put " + lines + " into corrections.csv, with by and on:");
     }
-    advice.stream().filter(advised::add).limit(MOST_ADVICE).forEach(a -> out().println("  " + a));
+    // Lines of corrections stand below their heading, though another body's cause has the same.
+    advice.stream()
+        .filter(line -> isCorrection || advised.add(line))
+        .limit(MOST_ADVICE)
+        .forEach(line -> out().println("  " + line));
   }
 
   /** Prints severity and code of a group, where its first notice stands, and the bodies of all. */
