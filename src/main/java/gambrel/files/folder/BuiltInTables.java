@@ -199,6 +199,7 @@ public final class BuiltInTables {
         row.get("figure"),
         row.get("region"),
         cell(row, "class", classes -> List.of(classes.split(" "))).orElse(List.of()),
+        cell(row, "days", Integer::valueOf),
         new PublishedRanges.Range(
             new BigDecimal(row.get("low")),
             new BigDecimal(row.get("high")),

@@ -163,7 +163,8 @@ final class ChargesPart extends StatementPart {
     }
     var notes = new ArrayList<String>();
     if (isSharer() && !lines.isEmpty()) {
-      notes.add(say("charges.part"));
+      boolean isEach = lines.stream().anyMatch(line -> line.charge().basis() == Charge.Basis.SHARE);
+      notes.add(say("charges.part") + (isEach ? " " + say("charges.part.each") : ""));
     }
     packs().ifPresent(notes::add);
     green(lines).ifPresent(notes::add);

@@ -98,7 +98,7 @@ final class NormalAnswer extends StatementPart {
   }
 
   private Optional<String> published(BodyFigure figure) {
-    var range = night.shop().ranges().of(body, settings.region(), figure.id());
+    var range = night.shop().ranges().of(body, settings.region(), figure.id(), balance.daysHung());
     return figure
         .of(balance)
         .flatMap(

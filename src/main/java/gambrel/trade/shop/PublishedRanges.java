@@ -28,23 +28,34 @@ public record PublishedRanges(List<Published> all) {
    *     room)
    * @param region id of the region whose animals it is about; empty for any
    * @param classes the classes that it is about; empty for any
+   * @param days how long the bodies hung at most that it is about; empty for any time
    * @param range the range
    */
   public record Published(
-      String species, String figure, String region, List<String> classes, Range range) {
+      String species,
+      String figure,
+      String region,
+      List<String> classes,
+      Optional<Integer> days,
+      Range range) {
     /** Copies the classes. */
     public Published {
       classes = List.copyOf(classes);
     }
   }
 
-  /** The range of a figure for a body's class in a region; empty if none is published. */
-  public Optional<Range> of(Body body, Region region, String figure) {
+  /**
+   * The range of a figure for a body's class in a region; empty if none is published.
+   *
+   * @param days how long the body hung; if that is unknown, none about a certain time is taken
+   */
+  public Optional<Range> of(Body body, Region region, String figure, Optional<Integer> days) {
     String category = body.category().toLowerCase(Locale.ROOT);
     return all.stream()
         .filter(of -> of.species().equals(body.species().id()) && of.figure().equals(figure))
         .filter(of -> of.region().isEmpty() || of.region().equals(region.id()))
         .filter(of -> of.classes().isEmpty() || of.classes().contains(category))
+        .filter(of -> of.days().isEmpty() || days.filter(d -> d <= of.days().get()).isPresent())
         .map(Published::range)
         .findFirst();
   }

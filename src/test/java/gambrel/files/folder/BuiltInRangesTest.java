@@ -48,7 +48,7 @@ class BuiltInRangesTest {
   }
 
   private Optional<PublishedRanges.Range> beef(String category, Region region, String figure) {
-    return ranges.of(body(Species.BEEF, category), region, figure);
+    return ranges.of(body(Species.BEEF, category), region, figure, Optional.of(2));
   }
 
   /** Univ. of Kentucky ASC-179, table 1: grass-fed from 56, grain-fed to 63. */
@@ -60,6 +60,16 @@ class BuiltInRangesTest {
     assertEquals(-1, range.compare(BigFraction.of(5594, 100)));
     assertEquals(0, range.compare(BigFraction.of(5595, 100)), "56.0 as printed");
     assertEquals(1, range.compare(BigFraction.of(6305, 100)), "63.1 as printed");
+  }
+
+  /** Int. Institute of Refrigeration 2000-0817: of sides after one to two days in the chiller. */
+  @Test
+  void whatIsPublishedOfTwoDaysIsNotComparedWithWhatHungLonger() {
+    var steer = body(Species.BEEF, "steer");
+    assertTrue(ranges.of(steer, Region.UK, "chill", Optional.of(2)).isPresent());
+    assertTrue(ranges.of(steer, Region.UK, "chill", Optional.of(3)).isEmpty());
+    assertTrue(ranges.of(steer, Region.UK, "chill", Optional.empty()).isEmpty());
+    assertTrue(ranges.of(steer, Region.US, "chill", Optional.empty()).isPresent());
   }
 
   /**
@@ -114,7 +124,7 @@ class BuiltInRangesTest {
 
   @Test
   void nothingIsMadeUpWhereNothingWasPublished() {
-    assertTrue(ranges.of(body(Species.GAME, ""), Region.US, "dressing").isEmpty());
+    assertTrue(ranges.of(body(Species.GAME, ""), Region.US, "dressing", Optional.of(2)).isEmpty());
     assertTrue(beef("cow", Region.US, "dressing").isEmpty(), "of another class");
     assertTrue(beef("steer", Region.AU, "dressing").isEmpty(), "in another region");
   }

@@ -112,7 +112,7 @@ class MorningSheetTest {
                 notice(NoticeCode.WEIGHED_ON_BLOCK, "", 0)));
     assertEquals(
         List.of(
-            "The output folder has no statement from before this night.",
+            "The output folder has no statement from before this night, which is right on a first night.",
             "codes.csv has no code 5.",
             "No row of scale bench has ticket 9."),
         messages(sheet));
@@ -268,18 +268,23 @@ class MorningSheetTest {
 
   /** B1 was cut on 9 July, B5 on 6 July: on the 15th the first is 6 days ago, the other 9. */
   @Test
-  void ofAFirstNightOnlyStatementsOfBodiesCutInTheLastSevenDaysAreListed() {
+  void ofAFirstNightWithManyStatementsThoseOfBodiesCutInTheLastSevenDaysAreListed() {
     shop.beef("B5", "2026-07-02", "c-bob").hung("B5", "2026-07-02", "204", "200");
     shop.cut("B5", "2026-07-06", "156", "40");
-    var issued =
-        List.of(
-            statement("c-ann", "B1", 1, 156_000, 10_000),
-            statement("c-bob", "B5", 1, 156_000, 10_000));
+    var issued = new ArrayList<>(List.of(statement("c-ann", "B1", 1, 156_000, 10_000)));
+    for (int i = 1; i <= 19; i++) {
+      issued.add(statement("c-bob", "B5", i, 156_000, 10_000));
+    }
+    assertEquals(
+        20, sheet(shop.at(NOW), issued, List.of(), List.of(), true).ring().issued().size());
+
+    issued.add(statement("c-bob", "B5", 20, 156_000, 10_000));
     var ring = sheet(shop.at(NOW), issued, List.of(), List.of(), true).ring();
     assertEquals(List.of("Ann Lowry"), ring.issued().stream().map(Issued::customer).toList());
-    assertEquals("Of bodies cut earlier: 1 statement, see data/statements.csv.", ring.issuedMore());
     assertEquals(
-        2, sheet(shop.at(NOW), issued, List.of(), List.of(), false).ring().issued().size());
+        "Of bodies cut earlier: 20 statements, see data/statements.csv.", ring.issuedMore());
+    assertEquals(
+        21, sheet(shop.at(NOW), issued, List.of(), List.of(), false).ring().issued().size());
   }
 
   /** Of 300 kg 20 are missing, of each. */

@@ -29,8 +29,11 @@ final class RingPart {
   private static final int MOST_OWING = 3;
 
   /**
-   * A first night issues all statements at once. The sheet lists bodies weighed in these last days.
+   * A first night issues all statements at once. Of more than these the sheet lists those of bodies
+   * weighed in the last days.
    */
+  private static final int FEW_OF_FIRST_NIGHT = 20;
+
   private static final int DAYS_OF_FIRST_NIGHT = 7;
 
   private final Night night;
@@ -50,8 +53,8 @@ final class RingPart {
     this.names = new Names(night, wording);
     this.issued = report.issued();
     this.first = report.newRegister();
-    this.told =
-        issued.stream().filter(row -> !first || isOfLately(row)).limit(MOST_ISSUED).toList();
+    boolean isAll = !first || issued.size() <= FEW_OF_FIRST_NIGHT;
+    this.told = issued.stream().filter(row -> isAll || isOfLately(row)).limit(MOST_ISSUED).toList();
     this.decimals = decimals();
     this.accounts =
         report.accounts().stream()
