@@ -10,6 +10,7 @@ import gambrel.trade.measure.Groups;
 import gambrel.trade.notice.Notice;
 import gambrel.trade.notice.NoticeCode;
 import gambrel.trade.notice.NoticeWords;
+import gambrel.trade.notice.Severity;
 import gambrel.trade.notice.Value;
 import gambrel.trade.reckoning.BodyAccount;
 import java.io.IOException;
@@ -22,6 +23,9 @@ import java.util.stream.Stream;
 
 /** Reads and computes as a run does, and prints the notices. */
 final class CheckCommand extends ShopCommand {
+  private static final String SEVERITIES =
+      "(stop: no statement goes out. hold: those of the bodies named wait. mark, note: look at it.)";
+
   private static final String SETTLED =
       "Every question is answered. Compare the rows above with the scale's print, then run.";
   private static final String WAITS =
@@ -98,9 +102,18 @@ final class CheckCommand extends ShopCommand {
     var told = ExportAssistant.of(folder(), shop, reading.asOf().toLocalDate());
     for (var addition : told.additions()) {
       if (addition.saveIn(folder())) {
-        boolean isTable = addition.isOfTable();
-        out().println("Saved in " + addition.file() + (isTable ? "; look at each row:" : "."));
-        addition.lines().stream().filter(l -> isTable).forEach(row -> out().println("    " + row));
+        boolean isReady = addition.isOfTable() && addition.finish().isEmpty();
+        out()
+            .println(
+                "Saved in "
+                    + addition.file()
+                    + (isReady
+                        ? "; look at each row:"
+                        : addition.isOfTable()
+                            ? "; %d rows at its end are to be finished."
+                                .formatted(addition.lines().size())
+                            : "."));
+        addition.lines().stream().filter(l -> isReady).forEach(row -> out().println("    " + row));
       }
     }
     out().println();
@@ -108,20 +121,31 @@ final class CheckCommand extends ShopCommand {
 
   /** Prints notices, those first that nothing below settles, then how the exports are read. */
   private void print(List<Notice> notices, ExportAssistant.Told exports) {
-    var isBelow = notices.stream().collect(Collectors.partitioningBy(n -> isBelow(n, exports)));
+    // What a check writes is no register.
+    var told = notices.stream().filter(n -> n.code() != NoticeCode.REGISTER_NEW).toList();
+    var isBelow = told.stream().collect(Collectors.partitioningBy(n -> isBelow(n, exports)));
     var advised = new HashSet<String>();
     NoticeGroups.of(isBelow.get(false)).forEach(group -> tell(group, advised));
-    Groups.inOrder(isBelow.get(true).stream(), Notice::code).values().forEach(this::tellBelow);
-    if (!notices.isEmpty()) {
+    if (!isBelow.get(false).isEmpty()) {
+      out().println(SEVERITIES);
+      out().println();
+    }
+    tellBelow(isBelow.get(true));
+    if (!told.isEmpty()) {
       out().println();
     }
     exports.lines().forEach(out()::println);
   }
 
-  /** Prints a group of notices that something below settles. */
-  private void tellBelow(List<Notice> group) {
-    tellWhere(group);
-    out().println(group.size() == 1 ? "  See below." : "  %d; see below.".formatted(group.size()));
+  /** Prints in one line how many notices of each code something below settles. */
+  private void tellBelow(List<Notice> notices) {
+    if (!notices.isEmpty()) {
+      out()
+          .println(
+              Groups.inOrder(notices.stream(), Notice::code).entrySet().stream()
+                  .map(of -> of.getKey().id() + " (" + of.getValue().size() + ')')
+                  .collect(Collectors.joining(", ", "What is settled here settles also ", ".")));
+    }
   }
 
   /** Prints a group: its first notice, how many are like it, their bodies, each advice once. */
@@ -130,10 +154,17 @@ final class CheckCommand extends ShopCommand {
     var notice = group.get(0);
     boolean isCorrection = notice.code() == NoticeCode.LIKELY_CAUSE && !notice.advice().isEmpty();
     boolean alike = group.stream().allMatch(other -> other.saying().equals(notice.saying()));
+    boolean isEach = notice.severity() == Severity.NOTE && !alike && group.size() <= MOST_ADVICE;
     String message = NoticeWords.ENGLISH.message(notice);
+    if (isEach) {
+      group.stream()
+          .skip(1)
+          .map(NoticeWords.ENGLISH::message)
+          .forEach(m -> out().println("  " + m));
+    }
     out()
         .println(
-            group.size() == 1 || isCorrection
+            group.size() == 1 || isCorrection || isEach
                 ? "  " + message
                 : alike
                     ? "  %s The same of %d rows; the first is shown."
@@ -178,8 +209,11 @@ final class CheckCommand extends ShopCommand {
       case HELD -> exports.isOpen();
       case STATUS_BAD, TICKET_CONFLICT, VOID_ALONE -> exports.asked().contains(folder);
       case CODE_UNKNOWN ->
-          notice.saying().values().get("code") instanceof Value.Text code
-              && exports.codes().contains(code.text());
+          notice.saying().key().endsWith(".UNREAD")
+              || notice.saying().values().get("code") instanceof Value.Text code
+                  && exports.codes().contains(code.text());
+      case SHOP_ROW_BAD -> exports.unfinished().contains(notice.place());
+      case SCALE_UNKNOWN -> exports.scales().contains(notice.scale());
       default -> false;
     };
   }

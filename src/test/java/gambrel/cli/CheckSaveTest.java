@@ -125,8 +125,23 @@ class CheckSaveTest {
             "5,bone,bin,bone",
             "6,fat,bin,fat"),
         below("Saved in codes.csv; look at each row:"));
-    assertTrue(file("codes.csv").endsWith("6,fat,bin,fat\n"));
-    assertTrue(said.contains("    4,ITEM,STEP,whatnot\n"), said);
+    assertTrue(file("codes.csv").contains("\n6,fat,bin,fat\n"));
+  }
+
+  /** Of code 4 no item is known, and code 7 is of a carcase on the day of its kill. */
+  @Test
+  void rowsOfOtherCodesAreSavedWithABlankForWhatDecides() throws IOException {
+    add("exports/hall/a.txt", rows("ok") + "9;28.07.2026;09:06:10;L1;7;7;19,90;ok\n");
+
+    check("--save");
+
+    assertTrue(
+        file("codes.csv")
+            .matches("(?s).*\n# Behind the part [^\n]*\n4,,pack,whatnot\n7,carcase,,7\n"),
+        file("codes.csv"));
+    assertTrue(said.contains("Saved in codes.csv; 2 rows at its end are to be finished."), said);
+    assertFalse(said.contains("codes.csv lacks"), said);
+    assertTrue(said.contains("codes.csv has 2 rows to be finished, from line "), said);
   }
 
   /** The eight weights are multiples of 0.02 kg, and not all of 0.05 kg. */
@@ -136,7 +151,7 @@ class CheckSaveTest {
 
     check("--save");
 
-    assertTrue(file("scales.csv").endsWith("\nhall,,kg,0.02\n"), said);
+    assertTrue(file("scales.csv").endsWith("\nhall,kg,0.02\n"), said);
   }
 
   @Test
@@ -155,7 +170,7 @@ class CheckSaveTest {
 
     check("--save");
 
-    assertTrue(file("scales.csv").endsWith("\nhall,,kg,0.125\n"), said);
+    assertTrue(file("scales.csv").endsWith("\nhall,kg,0.125\n"), said);
   }
 
   @Test
@@ -165,7 +180,7 @@ class CheckSaveTest {
     check("--save");
 
     assertFalse(said.contains("Saved in scales.csv"), said);
-    assertTrue(said.contains("    hall,,kg,DIVISION\n"), said);
+    assertTrue(said.contains("    hall,kg,DIVISION\n"), said);
   }
 
   /** Which scale a row is of is not known, though nothing says that the column is of scales. */
@@ -178,7 +193,7 @@ class CheckSaveTest {
     check("--save");
 
     assertTrue(said.contains("Does \"Platz\" (Schiene; Tisch) name the scales,"), said);
-    assertTrue(said.contains("    Schiene,,kg,DIVISION\n    Tisch,,kg,DIVISION\n"), said);
+    assertTrue(said.contains("    Schiene,kg,DIVISION\n    Tisch,kg,DIVISION\n"), said);
     assertFalse(said.contains("Saved in scales.csv"), said);
   }
 
@@ -202,7 +217,7 @@ class CheckSaveTest {
   @Test
   void aBrokenRowThatACorrectionRemovesIsShownAsWell() throws IOException {
     add("exports/hall/a.txt", rows("ok").replace("L1;3;leg;2,62;ok", "L1;3"));
-    add("scales.csv", "hall,,kg,0.02\n");
+    add("scales.csv", "hall,kg,0.02\n");
     check("--save");
     add(
         "corrections.csv",
@@ -256,7 +271,7 @@ class CheckSaveTest {
 
     check("--save");
 
-    assertEquals(1, said.lines().filter(line -> line.startsWith("hold held")).count(), said);
-    assertTrue(said.contains("hold held body L1, L2\n"), said);
+    assertTrue(said.contains("What is settled here settles also held (2), "), said);
+    assertFalse(said.contains("hold held"), said);
   }
 }

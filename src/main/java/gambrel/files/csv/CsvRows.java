@@ -34,7 +34,8 @@ public final class CsvRows {
   private static final Map<Character, Pattern> GAPS =
       Map.of(
           TextForm.BLANKS, Pattern.compile("\\h{2,}|\t"),
-          TextForm.ANY_BLANKS, Pattern.compile("\\h+"));
+          TextForm.ANY_BLANKS, Pattern.compile("\\h+"),
+          TextForm.DIGIT_BLANKS, Pattern.compile("\\h{2,}|\t|(?<=\\d)\\h(?=\\d)"));
 
   private static final char REPLACED = '\uFFFD';
 

@@ -41,6 +41,9 @@ public record TextForm(
   /** Stands for one blank or more between cells. */
   public static final char ANY_BLANKS = '\2';
 
+  /** Stands for two blanks or more between cells, or one between two digits. */
+  public static final char DIGIT_BLANKS = '\3';
+
   /** The delimiters that are tried if a layout names none. */
   public static final List<Character> USUAL_DELIMITERS = List.of(',', ';', '\t');
 
@@ -58,7 +61,7 @@ public record TextForm(
 
   /** Whether blanks part cells, so that last cells of a line may be printed as blanks. */
   public static boolean isOfBlanks(char delimiter) {
-    return delimiter == BLANKS || delimiter == ANY_BLANKS;
+    return delimiter == BLANKS || delimiter == ANY_BLANKS || delimiter == DIGIT_BLANKS;
   }
 
   /** Copies the collections. */

@@ -38,7 +38,7 @@ public final class ExportReader {
   public static Exports read(
       Path folder, Shop shop, IOFunction<Path, InputStream> opener, Progress progress) {
     var notices = new ArrayList<Notice>();
-    var layouts = new Layouts(folder, shop, notices);
+    var layouts = new Layouts(folder, shop, notices, shop.scales()::containsKey);
     var top = folder.resolve(FOLDER);
     if (!Files.isDirectory(top)) {
       notices.add(

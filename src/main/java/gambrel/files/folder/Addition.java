@@ -14,11 +14,13 @@ import java.util.Locale;
  * @param file its path relative to the shop folder; a layout that is not there begins with them
  * @param columns the columns that the lines fill, parted by commas; empty for a layout
  * @param lines the lines; of a table each is a row
+ * @param finish how a person finishes the rows, each of which has a blank for that; empty if they
+ *     are ready
  */
-public record Addition(String file, String columns, List<String> lines) {
+public record Addition(String file, String columns, List<String> lines, String finish) {
   /** Lines of a layout. */
   public static Addition toLayout(String file, List<String> lines) {
-    return new Addition(file, "", lines);
+    return new Addition(file, "", lines, "");
   }
 
   /** Whether the lines are rows of a table. */
@@ -36,7 +38,9 @@ public record Addition(String file, String columns, List<String> lines) {
     if (file.startsWith("exports/") || !hasColumns(before)) {
       return false;
     }
-    String start = before.isEmpty() || before.endsWith("\n") ? "" : "\n";
+    String start =
+        (before.isEmpty() || before.endsWith("\n") ? "" : "\n")
+            + (finish.isEmpty() ? "" : "# " + finish + '\n');
     Files.createDirectories(path.getParent());
     Files.writeString(
         path,

@@ -19,7 +19,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /** Reads the tables of cuts and of the codes for them. */
 final class CutTables {
@@ -95,7 +94,7 @@ final class CutTables {
     }
     return new ScaleCode(
         pattern,
-        items(row, folder, known),
+        items(row, step, folder, known),
         step,
         row.text("description"),
         row.get("tare", CellTypes::weight).orElse(Weight.ZERO),
@@ -107,7 +106,7 @@ final class CutTables {
    * The items of a code, by their ids or names; one whose row in cuts.csv cannot be read is known
    * even so.
    */
-  private static List<String> items(ShopRow row, ShopFolder folder, Known known) {
+  private static List<String> items(ShopRow row, Step step, ShopFolder folder, Known known) {
     var items =
         row.get("item", CellTypes::items).orElse(List.of()).stream()
             .flatMap(item -> named(row, item, known).stream())
@@ -118,27 +117,21 @@ final class CutTables {
         .filter(s -> items.stream().filter(i -> known.cuts().of(s).find(i).isPresent()).count() > 1)
         .map(species -> Phrase.of("SPECIES." + species))
         .forEach(s -> row.mark(row.cell(row.bad("TWO_ITEMS"), "item").with("species", s)));
+    if (step == Step.PACK && !items.isEmpty() && CutTree.USUALLY_BIN.containsAll(items)) {
+      row.mark(row.cell(row.bad("GOES_HOME"), "item").as(Severity.NOTE));
+    }
     return items;
   }
 
   /** The items that a text means, with a note if it is the name and not the id of one. */
   private static List<String> named(ShopRow row, String text, Known known) {
     var items = known.named(text);
-    if (!items.equals(List.of(text))) {
-      var called = items.stream().flatMap(item -> called(item, known)).toList();
+    if (!known.isCalled(items, text)) {
+      var called = items.stream().map(known::withName).toList();
       var taken = row.unknown("item", ".ITEM_NAMED").with("cell", text).with("nearest", called);
       row.mark(taken.as(Severity.NOTE));
     }
     return items;
-  }
-
-  /** An item's id, and what the shop's species call it. */
-  private static Stream<String> called(String item, Known known) {
-    return known.cuts().all().stream()
-        .filter(t -> known.species().isEmpty() || known.species().contains(t.species()))
-        .flatMap(tree -> tree.find(item).stream())
-        .map(found -> item + " (" + found.name() + ")")
-        .distinct();
   }
 
   /** A code; only the last character may stand for more of them. */

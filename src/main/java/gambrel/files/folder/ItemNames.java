@@ -43,6 +43,9 @@ public final class ItemNames {
   /** How well a word fits another one that differs by a slip of the keys. */
   private static final double SLIP = 0.9;
 
+  /** The fewest letters by which the end of a compound is known. */
+  private static final int SHORTEST_END = 5;
+
   /** A word is short for one of at most so many times its letters. */
   private static final int MOST_OF_SHORT = 3;
 
@@ -117,6 +120,11 @@ public final class ItemNames {
         .toList();
   }
 
+  /** Whether a text has a word, and only words for species. */
+  public static boolean isOfSpecies(String text) {
+    return !species(text).isEmpty() && words(text).isEmpty();
+  }
+
   /** The species that a text names. */
   private static Set<Species> species(String text) {
     return SpeciesWords.NAMED
@@ -170,27 +178,52 @@ public final class ItemNames {
                     words(name + added)));
   }
 
-  /** How well words fit those of a name: twice the words that both have, of all words of both. */
+  /** How well words fit those of a name: those that both have, of all; the words count twice. */
   private static double score(Set<String> words, Set<String> own, Set<String> known) {
     double same = words.stream().mapToDouble(word -> alike(word, known.contains(word), own)).sum();
-    return 2 * same / Math.max(1, words.size() + own.size());
+    return 3 * same / Math.max(1, 2 * words.size() + own.size());
   }
 
   /**
    * How well a word fits others. One that is known is neither mistyped nor short for another; a
-   * short one fits the better the more of the letters it has.
+   * short one fits the better the more of the letters it has, and so does the end of a long one.
    */
   private static double alike(String word, boolean isKnown, Set<String> others) {
-    if (isKnown) {
-      return others.contains(word) ? 1 : 0;
+    if (others.contains(word)) {
+      return 1;
     }
-    return NameComparison.nearest(word, others).isPresent()
+    if (others.stream().anyMatch(other -> isPlural(word, other) || isPlural(other, word))) {
+      return SLIP;
+    }
+    if (isKnown) {
+      return 0;
+    }
+    boolean isConsonants = others.stream().anyMatch(other -> consonants(other).equals(word));
+    return isConsonants || NameComparison.nearest(word, others).isPresent()
         ? SLIP
-        : others.stream()
-            .filter(other -> isShort(word, other))
-            .mapToDouble(other -> SLIP * word.length() / (other.length() + 1))
-            .max()
-            .orElse(0);
+        : others.stream().mapToDouble(other -> SLIP * part(word, other)).max().orElse(0);
+  }
+
+  /** Whether a word is another one with the end of a plural. */
+  private static boolean isPlural(String word, String other) {
+    return word.startsWith(other) && word.substring(other.length()).matches("e?n|er?|e?s|x");
+  }
+
+  /** How much of a word another one has, if it is short for it or either ends as the other. */
+  private static double part(String word, String other) {
+    boolean isEnd =
+        Math.min(word.length(), other.length()) >= SHORTEST_END
+            && (word.endsWith(other) || other.endsWith(word));
+    if (isEnd) {
+      return Math.min(word.length(), other.length())
+          / (double) Math.max(word.length(), other.length());
+    }
+    return isShort(word, other) ? word.length() / (other.length() + 1.0) : 0;
+  }
+
+  /** A word without its vowels but for a first one, as labels shorten it: shldr, stk, rst. */
+  private static String consonants(String word) {
+    return word.charAt(0) + word.substring(1).replaceAll("[aeiou]", "").replaceAll("(.)\\1", "$1");
   }
 
   /** Whether a word begins as another one and has not too few of its letters, in their order. */

@@ -67,7 +67,7 @@ record Known(
   /** The item that a row names, which at least one species must have. */
   String item(ShopRow row, String item) {
     if (!isItem(item)) {
-      var near = names.nearest(item, species).stream().map(Item::id).toList();
+      var near = names.nearest(item, species).stream().map(Item::id).map(this::withName).toList();
       String variant = near.isEmpty() ? ".ITEM" : ".ITEM_NEAR";
       throw row.refuse(row.unknown("item", variant).with("cell", item).with("nearest", near));
     }
@@ -107,6 +107,30 @@ record Known(
         .distinct()
         .sorted()
         .toList();
+  }
+
+  /** Whether a text is the id of the only item that it means, or the name of all on each page. */
+  boolean isCalled(List<String> items, String text) {
+    String plain = NameComparison.plain(text);
+    var called =
+        items.stream()
+            .flatMap(item -> species.stream().flatMap(one -> cuts.of(one).find(item).stream()))
+            .map(item -> NameComparison.plain(item.name()))
+            .collect(Collectors.toSet());
+    return items.stream().map(NameComparison::plain).toList().equals(List.of(plain))
+        || called.equals(Set.of(plain));
+  }
+
+  /** An item's id, and in brackets what the shop's species call it, if they have it. */
+  String withName(String item) {
+    String called =
+        cuts.all().stream()
+            .filter(tree -> species.isEmpty() || species.contains(tree.species()))
+            .flatMap(tree -> tree.find(item).stream())
+            .map(Item::name)
+            .distinct()
+            .collect(Collectors.joining("; "));
+    return called.isEmpty() ? item : item + " (" + called + ')';
   }
 
   private boolean isItem(String item) {

@@ -10,6 +10,7 @@ import gambrel.trade.notice.Place;
 import gambrel.trade.rows.CorrectedRows;
 import gambrel.trade.rows.DecimalText;
 import gambrel.trade.rows.ExportFile;
+import gambrel.trade.rows.ExportRow;
 import gambrel.trade.rows.Field;
 import gambrel.trade.rows.ReadRow;
 import gambrel.trade.rows.RowComparison;
@@ -20,9 +21,11 @@ import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -32,9 +35,15 @@ import java.util.stream.Stream;
  * @param layout the layout
  * @param rows the rows of all files
  * @param comparison which of them are void, repeats or set aside
+ * @param written the rows that corrections change, by their places, as the exports have them
  * @param fault why one of the files cannot be read
  */
-record AsRead(Layout layout, List<ReadRow> rows, RowComparison comparison, Optional<String> fault) {
+record AsRead(
+    Layout layout,
+    List<ReadRow> rows,
+    RowComparison comparison,
+    Map<Place, ExportRow> written,
+    Optional<String> fault) {
 
   /** Reads files by a layout; {@code asOf} is the moment of the run. */
   static AsRead of(
@@ -49,11 +58,15 @@ record AsRead(Layout layout, List<ReadRow> rows, RowComparison comparison, Optio
           .filter(notice -> notice.code().name().startsWith("EXPORT_UN"))
           .forEach(faults::add);
     }
-    var rows = CorrectedRows.of(files, shop, asOf).rows();
+    var corrected = CorrectedRows.of(files, shop, asOf);
+    var rows = corrected.rows();
+    var written = new HashMap<Place, ExportRow>();
+    corrected.corrections().forEach(of -> written.putIfAbsent(of.row().place(), of.row()));
     return new AsRead(
         choice.layout(),
         rows,
         RowComparison.of(rows, asOf),
+        written,
         faults.stream().findFirst().map(NoticeWords.ENGLISH::message));
   }
 
@@ -92,8 +105,32 @@ record AsRead(Layout layout, List<ReadRow> rows, RowComparison comparison, Optio
 
   /** The weight of a row: net, else gross; empty if it has none. */
   static Optional<BigDecimal> weight(ReadRow row) {
-    String net = row.row().get(Field.NET);
-    return DecimalText.of(net.isEmpty() ? row.row().get(Field.GROSS) : net);
+    return weight(row.row());
+  }
+
+  private static Optional<BigDecimal> weight(ExportRow row) {
+    String net = row.get(Field.NET);
+    return DecimalText.of(net.isEmpty() ? row.get(Field.GROSS) : net);
+  }
+
+  /** The weight of a row before any correction. */
+  Optional<BigDecimal> written(ReadRow row) {
+    return weight(written.getOrDefault(row.place(), row.row()));
+  }
+
+  /** The rows of bodies that count and have no tare, if nine of ten or more have one. */
+  List<ReadRow> withoutTare() {
+    var gross =
+        rows.stream()
+            .filter(row -> counts(row, comparison) && !row.row().get(Field.BODY).isEmpty())
+            .filter(row -> !row.row().get(Field.GROSS).isEmpty())
+            .toList();
+    var without =
+        gross.stream()
+            .filter(
+                r -> DecimalText.of(r.row().get(Field.TARE)).filter(t -> t.signum() != 0).isEmpty())
+            .toList();
+    return without.size() * 10 <= gross.size() ? without : List.of();
   }
 
   /** What of a row cannot be read; empty if all can, or if a correction removes the row. */

@@ -6,9 +6,11 @@ import gambrel.files.guess.LayoutDraft.Question;
 import gambrel.files.guess.PrintedTotals.Compared;
 import gambrel.files.layout.Layouts;
 import gambrel.trade.measure.Groups;
+import gambrel.trade.notice.Place;
 import gambrel.trade.rows.Field;
 import gambrel.trade.rows.RowDisposition;
 import gambrel.trade.shop.Shop;
+import gambrel.trade.shop.UnreadRow;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.nio.file.Path;
@@ -44,7 +46,7 @@ public final class ExportAssistant {
   private final OffsetDateTime asOf;
 
   private final MissingCodes codes;
-  private final MissingScales scales = new MissingScales();
+  private final MissingScales scales;
   private final List<String> lines = new ArrayList<>();
   private final Set<String> folders = new HashSet<>();
   private final Set<String> proposed = new HashSet<>();
@@ -64,8 +66,9 @@ public final class ExportAssistant {
     this.folder = folder;
     this.shop = shop;
     this.today = today;
-    this.layouts = new Layouts(folder, shop, new ArrayList<>());
+    this.layouts = new Layouts(folder, shop, new ArrayList<>(), this::isScale);
     this.codes = new MissingCodes(shop);
+    this.scales = new MissingScales(shop.scales().keySet());
     this.asOf = today.plusDays(1).atStartOfDay(shop.settings().zone()).toOffsetDateTime();
   }
 
@@ -76,6 +79,8 @@ public final class ExportAssistant {
    * @param proposed the folders of exports for which a layout or a question is printed
    * @param asked the folders of exports of which it is asked which rows count
    * @param codes the codes for which codes.csv lacks a row that is printed
+   * @param scales the scales for which scales.csv lacks a row that is printed
+   * @param unfinished the rows of codes.csv of which it is said how they are finished
    * @param additions what can be saved as it is printed
    * @param isOpen whether something is asked or to be saved
    * @param isSettled whether there are exports and nothing of them is left to be answered
@@ -85,6 +90,8 @@ public final class ExportAssistant {
       Set<String> proposed,
       Set<String> asked,
       Set<String> codes,
+      Set<String> scales,
+      Set<Place> unfinished,
       List<Addition> additions,
       boolean isOpen,
       boolean isSettled) {}
@@ -102,23 +109,36 @@ public final class ExportAssistant {
       byFolder.forEach(assistant::tell);
     } catch (IOException e) {
       // The notices say that the exports cannot be listed.
-      return new Told(List.of(), Set.of(), Set.of(), Set.of(), List.of(), false, false);
+      return new Told(
+          List.of(), Set.of(), Set.of(), Set.of(), Set.of(), Set.of(), List.of(), false, false);
     }
     return assistant.told();
   }
 
   private Told told() {
     var missing = codes.told();
-    boolean isSettled = missing.lines().isEmpty() && !unsettled && !lines.isEmpty();
+    boolean isComplete = codes.all().isEmpty() && !codes.hasUnread() && scales.all().isEmpty();
+    boolean isSettled = isComplete && !unsettled && !lines.isEmpty();
     if (!scales.all().isEmpty()) {
-      say("scales.csv lacks these scales. Compare each smallest step with the scale's plate:");
+      say(
+          "scales.csv lacks these scales. Compare each smallest step with the scale's plate, and put"
+              + " them at its end:");
       scales.all().forEach(row -> say("    " + row));
     }
     scales.addition().ifPresent(additions::add);
     missing.lines().forEach(this::say);
-    missing.sure().ifPresent(additions::add);
-    boolean isOpen = !proposed.isEmpty() || !codes.all().isEmpty();
-    return new Told(lines, proposed, askedOf, codes.all(), additions, isOpen, isSettled);
+    additions.addAll(missing.additions());
+    boolean isOpen = !proposed.isEmpty() || !isComplete;
+    return new Told(
+        lines,
+        proposed,
+        askedOf,
+        codes.all(),
+        scales.ids(),
+        codes.unfinished().stream().map(UnreadRow::place).collect(Collectors.toSet()),
+        additions,
+        isOpen,
+        isSettled);
   }
 
   /** The first folder under the exports; empty for a file directly there. */
@@ -153,14 +173,14 @@ public final class ExportAssistant {
       var draft = LayoutProposal.of(sample, shop, today, named, choice, read, isNewScale(named));
       boolean saved = !choice.settings().isEmpty() || choice.fault().isPresent();
       boolean doubtful = draft.table().header() && !draft.questions().isEmpty();
-      if (!saved && (!read.isRight() || doubtful)) {
+      boolean isProposal = !saved && (!read.isRight() || doubtful);
+      var open = isProposal ? draft.questions() : open(read, draft, choice, saved);
+      if (isProposal) {
         propose(draft, name.isEmpty());
       } else {
-        confirm(read, draft, choice, saved);
+        confirm(read, draft, choice, open);
       }
-      if (isNewScale(draft.name())) {
-        scale(draft);
-      }
+      scale(draft, choice, open);
       unsettled |= read.isWrong() || !asked.isEmpty();
       if (!asked.isEmpty()) {
         proposed.add(named);
@@ -194,12 +214,15 @@ public final class ExportAssistant {
 
   /**
    * Whether a layout has the line of a status, or a column or value for the key of another line.
+   * One that says where the point is needs no unit.
    */
   private static boolean has(Layouts.Choice choice, Set<String> read, String line) {
     String key = LayoutDraft.key(line);
     String value = choice.settings().get(key);
     if (value == null) {
-      return line.startsWith("column.") && read.contains(key.substring("column.".length()));
+      boolean isPlaced = choice.settings().getOrDefault("decimal", "").matches("\\d");
+      return key.equals("unit") && isPlaced
+          || line.startsWith("column.") && read.contains(key.substring("column.".length()));
     }
     return line.matches("(value\\.status\\.|void\\.|ignore=).*")
         ? line.toLowerCase(Locale.ROOT).endsWith('=' + value.strip().toLowerCase(Locale.ROOT))
@@ -300,6 +323,13 @@ public final class ExportAssistant {
       say("  " + total.says());
       unsettled |= !total.agrees();
     }
+    var forgotten = read.withoutTare();
+    if (!forgotten.isEmpty()) {
+      say(
+          "  Rows without a tare, though most have one: %d; the first is %s. If it was forgotten, correct"
+                  .formatted(forgotten.size(), RowWords.shortly(forgotten.get(0)))
+              + " tare, and net if there is one, in corrections.csv.");
+    }
     var bad = read.rows().stream().filter(row -> AsRead.problem(row).isPresent()).toList();
     if (!bad.isEmpty() && asked.isEmpty()) {
       say(
@@ -343,24 +373,24 @@ public final class ExportAssistant {
 
   // What is proposed.
 
-  /** Says how exports are read, and asks what a saved layout leaves open. */
-  private void confirm(AsRead read, LayoutDraft draft, Layouts.Choice choice, boolean saved)
+  /** The questions that a saved layout leaves open; none if there is no layout. */
+  private static List<Question> open(
+      AsRead read, LayoutDraft draft, Layouts.Choice choice, boolean saved) {
+    return draft.questions().stream()
+        .filter(question -> saved && !isAnswered(question, choice, draft))
+        .filter(
+            question ->
+                read.fault().isPresent()
+                    || question.isSilent()
+                    || draft.row(question).flatMap(read::row).flatMap(AsRead::problem).isPresent())
+        .toList();
+  }
+
+  /** Says how exports are read, and asks what is open. */
+  private void confirm(AsRead read, LayoutDraft draft, Layouts.Choice choice, List<Question> open)
       throws IOException {
-    read.fault().filter(fault -> saved).ifPresent(fault -> say("  " + fault));
+    read.fault().ifPresent(fault -> say("  " + fault));
     boolean readable = read.fault().isEmpty();
-    var open =
-        draft.questions().stream()
-            .filter(question -> saved && !isAnswered(question, choice, draft))
-            .filter(
-                question ->
-                    !readable
-                        || question.isSilent()
-                        || draft
-                            .row(question)
-                            .flatMap(read::row)
-                            .flatMap(AsRead::problem)
-                            .isPresent())
-            .toList();
     ask(open, draft);
     if (readable) {
       columns(read, draft, false);
@@ -381,15 +411,15 @@ public final class ExportAssistant {
   }
 
   /**
-   * Proposes the scales of an export whose weights can be read, unless a column may name them that
-   * was not taken.
+   * Proposes the scales of an export, where no answer to a question changes them; asks whether a
+   * column that was not taken names them.
    */
-  private void scale(LayoutDraft draft) throws IOException {
-    if (draft.isWithheld("net") || draft.isWithheld("gross")) {
-      return;
-    }
+  private void scale(LayoutDraft draft, Layouts.Choice choice, List<Question> open)
+      throws IOException {
     var mayName =
         draft.has("scale")
+                || choice.settings().containsKey("constant.scale")
+                || !isNewScale(draft.name())
             ? Optional.<GuessTable.Column>empty()
             : draft.unused().stream()
                 .filter(LayoutProposal::isOfSeveralScales)
@@ -399,7 +429,15 @@ public final class ExportAssistant {
                             || !GuessFields.goWithEachOther(column, draft.column("code")))
                 .findFirst();
     if (mayName.isEmpty()) {
-      scales.add(read(draft, answered(draft, draft.questions(), List.of())));
+      var all = new ArrayList<>(List.of(read(draft, answered(draft, open, List.of()))));
+      for (var question : open) {
+        for (var option : question.options()) {
+          all.add(read(draft, answered(draft, others(open, question), option)));
+        }
+      }
+      if (scales.add(all)) {
+        proposed.add(draft.name());
+      }
       return;
     }
     var column = mayName.get();
@@ -410,21 +448,21 @@ public final class ExportAssistant {
                 .formatted(column.name(), values(column)),
             List.of(named, List.of("constant.scale=" + draft.name())),
             0),
-        draft.questions(),
+        open,
         draft);
-    scales.offer(read(draft, answered(draft, draft.questions(), named)));
+    scales.offer(read(draft, answered(draft, open, named)));
     proposed.add(draft.name());
   }
 
-  private boolean isWithoutScale(LayoutDraft draft) {
-    return isNewScale(draft.name()) && !draft.has("scale");
+  /** Whether a folder has the name of a scale, of the shop or of one that it is to have. */
+  private boolean isScale(String name) {
+    return shop.scales().containsKey(name) || isNewScale(name);
   }
 
-  /** Whether exports are of a new scale: the shop has none, or one with a folder of its own. */
+  /** Whether exports are of a new scale: all scales of the shop have folders of their own. */
   private boolean isNewScale(String name) {
     var known = shop.scales().keySet();
-    return known.isEmpty()
-        || known.size() == 1 && !known.contains(name) && folders.containsAll(known);
+    return !known.contains(name) && folders.containsAll(known);
   }
 
   private void propose(LayoutDraft draft, boolean unplaced) throws IOException {
@@ -456,11 +494,7 @@ public final class ExportAssistant {
 
   /** Exports as some lines read them, as if scales.csv had their scale. */
   private AsRead read(LayoutDraft draft, List<String> lines) throws IOException {
-    var all = new ArrayList<>(lines);
-    if (isWithoutScale(draft)) {
-      all.add("constant.scale=" + draft.name());
-    }
-    var choice = layouts.proposed(all, draft.path(), draft.name());
+    var choice = layouts.proposed(lines, draft.path(), draft.name());
     return AsRead.of(folder, draft.sample().paths(), choice, shop, asOf);
   }
 
@@ -478,9 +512,12 @@ public final class ExportAssistant {
   /** Asks questions, each with a row and how it would be read by each answer. */
   private void ask(List<Question> questions, LayoutDraft draft) throws IOException {
     for (var question : questions) {
-      var others = questions.stream().filter(other -> other != question).toList();
-      ask(question, others, draft);
+      ask(question, others(questions, question), draft);
     }
+  }
+
+  private static List<Question> others(List<Question> all, Question one) {
+    return all.stream().filter(other -> other != one).toList();
   }
 
   private void ask(Question question, List<Question> others, LayoutDraft draft) throws IOException {

@@ -8,6 +8,7 @@ import gambrel.files.export.CountedLines;
 import gambrel.files.guess.ExportSample.SampleFile;
 import gambrel.files.layout.Layout;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
@@ -149,12 +150,19 @@ record GuessTable(
     int skip = header ? first.get(at).line() - 1 : 0;
     var found = new ArrayList<Row>();
     var unlike = new ArrayList<String>();
+    var before = new HashSet<String>();
     for (var file : files) {
       var all = form.rows(file);
       if (all.size() < start || header && !all.get(start - 1).cells().equals(top.cells())) {
         unlike.add(file.path());
       } else {
-        all.stream().skip(start).forEach(row -> found.add(new Row(file.path(), row)));
+        // Rows with which it goes on from another file tell nothing, and go back in all that
+        // counts.
+        all.stream()
+            .skip(start)
+            .dropWhile(row -> before.contains(row.raw()))
+            .forEach(row -> found.add(new Row(file.path(), row)));
+        all.forEach(row -> before.add(row.raw()));
       }
     }
     boolean repeated = header && found.removeIf(row -> row.csv().cells().equals(top.cells()));

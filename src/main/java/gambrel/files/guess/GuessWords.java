@@ -149,6 +149,13 @@ final class GuessWords {
         .collect(Collectors.joining(" "));
   }
 
+  /** A text without its words for left and right. */
+  static String withoutSide(String text) {
+    return Stream.of(text.toLowerCase(Locale.ROOT).split(" "))
+        .filter(word -> !isIn("sides", word))
+        .collect(Collectors.joining(" "));
+  }
+
   private static boolean isOn(Step step, String word) {
     return isIn(MEANS + CutTree.ROOT + ',' + step.id(), word);
   }

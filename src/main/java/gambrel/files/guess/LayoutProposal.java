@@ -1,12 +1,14 @@
 package gambrel.files.guess;
 
 import gambrel.files.csv.TextForm;
+import gambrel.files.folder.ItemNames;
 import gambrel.files.guess.GuessTable.Column;
 import gambrel.files.layout.Layout;
 import gambrel.files.layout.LayoutTypes;
 import gambrel.files.layout.Layouts;
 import gambrel.trade.measure.WeightUnit;
 import gambrel.trade.rows.Field;
+import gambrel.trade.shop.Body;
 import gambrel.trade.shop.CodeIndex;
 import gambrel.trade.shop.Scale;
 import gambrel.trade.shop.ScaleCode;
@@ -164,9 +166,8 @@ final class LayoutProposal {
     var places = layout.map(of -> of.positions(table.top())).orElse(Map.of());
     takeSaved(places);
     this.savedFields = places.keySet();
-    if (!draft.has(Layout.BARCODE)) {
-      takeLeft("code", "the one column of words left", guesses::isName);
-      takeLeft("code", "the one column left whose values come again", guesses::comesAgain);
+    if (!draft.has(Layout.BARCODE) && !draft.has("code")) {
+      takeCode();
     }
     if (!savedFields.contains("status")) {
       takeMarksForStatus();
@@ -227,6 +228,59 @@ final class LayoutProposal {
     if (!draft.has(field) && left.size() == 1) {
       draft.choose(field, left.get(0), reason);
     }
+  }
+
+  /**
+   * Takes the one column left of words for the code, unless these name no cuts and there are
+   * numbers beside them that come again; else the one column without a name that comes again.
+   */
+  private void takeCode() {
+    var left = draft.unused().stream().filter(column -> !isOfFiles(column)).toList();
+    var words = left.stream().filter(guesses::isName).toList();
+    if (words.size() == 1) {
+      var only = words.get(0);
+      boolean isDoubtful =
+          left.stream()
+              .filter(other -> other.cells().stream().allMatch(cell -> cell.matches("\\d{1,6}")))
+              .filter(other -> other.cells().stream().distinct().count() < other.cells().size())
+              .anyMatch(other -> !GuessFields.goWithEachOther(only, other));
+      if (!isDoubtful || areCuts(only)) {
+        draft.choose("code", only, "the one column of words left");
+      }
+    } else {
+      takeLeft(
+          "code",
+          "the one column left whose values come again",
+          column -> left.contains(column) && guesses.comesAgain(column));
+    }
+  }
+
+  /** Whether each of several files has a value of its own in a column. */
+  private boolean isOfFiles(Column column) {
+    var files = table.rows().stream().map(GuessTable.Row::file).toList();
+    var both =
+        IntStream.range(0, files.size())
+            .mapToObj(row -> files.get(row) + '\n' + column.cells().get(row))
+            .distinct()
+            .count();
+    long different = column.cells().stream().distinct().count();
+    return both < files.size() && different > 1 && both == files.stream().distinct().count();
+  }
+
+  /** Whether a quarter of the words of a column, or more, are of cuts or of the rail. */
+  private boolean areCuts(Column column) {
+    var names = new ItemNames(shop.cuts(), shop.settings().region());
+    var species = shop.bodies().values().stream().map(Body::species).collect(Collectors.toSet());
+    var words = column.values().stream().distinct().toList();
+    long known =
+        words.stream()
+            .filter(
+                word ->
+                    GuessWords.meaning(word).isPresent()
+                        || GuessWords.railStep(word).isPresent()
+                        || !names.named(word, species).isEmpty())
+            .count();
+    return known * 4 >= words.size();
   }
 
   /** Whether a column without a name may be of weights in steps of the scale, maybe in grams. */
@@ -454,6 +508,15 @@ final class LayoutProposal {
     if (field.equals("ticket") && column.values().stream().allMatch(v -> v.startsWith("#"))) {
       draft.setting("In corrections a ticket is named without its #.", "omit.ticket=#");
     }
+    if (field.equals("scale") && shop.scales().isEmpty()) {
+      commonBeginning(column.values())
+          .filter(label -> label.matches("\\p{L}+[:#]"))
+          .ifPresent(
+              label ->
+                  draft.setting(
+                      "The scale is named without \"%s\".".formatted(label),
+                      "omit.scale=" + label));
+    }
     if (field.equals("code")) {
       addOmitted(field, column, shop.codes().stream().map(ScaleCode::pattern).toList());
     }
@@ -653,10 +716,22 @@ final class LayoutProposal {
     }
     if (!draft.has("net") && !draft.has("gross") && !barcode) {
       var columns = left("net", column -> numbers.numbers(column).isPresent()).toList();
+      var sure = draft.unused().stream().filter(weights::isOfRail).toList();
       if (columns.isEmpty()) {
         draft.tell("No column is a weight: let the scale print it.");
+      } else if (columns.size() == 1 && sure.size() == 1) {
+        draft.add("# The one column of weights; in another unit no part of the rail is as light.");
+        columns.get(0).forEach(draft::add);
       } else {
-        draft.ask("Which column is the weight?", columns);
+        boolean isOne =
+            columns.stream().map(lines -> lines.get(lines.size() - 1)).distinct().count() < 2;
+        draft.ask(
+            isOne && columns.size() > 1
+                ? "How are the weights to be read? %s is the only column that may have them."
+                    .formatted(
+                        columns.get(0).get(columns.get(0).size() - 1).replaceFirst(".*=", ""))
+                : "Which column is the weight?",
+            columns);
       }
     }
     if (!draft.has("body") && !barcode) {

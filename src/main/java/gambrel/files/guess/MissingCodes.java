@@ -1,5 +1,6 @@
 package gambrel.files.guess;
 
+import gambrel.files.csv.NameComparison;
 import gambrel.files.folder.Addition;
 import gambrel.files.folder.ItemNames;
 import gambrel.trade.cuts.CutTree;
@@ -17,6 +18,7 @@ import gambrel.trade.shop.IdIndex;
 import gambrel.trade.shop.ScaleCode;
 import gambrel.trade.shop.Shop;
 import gambrel.trade.shop.Step;
+import gambrel.trade.shop.UnreadRow;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
@@ -27,6 +29,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -46,7 +49,19 @@ final class MissingCodes {
   private static final Set<Kind> BY_LIKENESS =
       Set.of(Kind.CARCASE, Kind.PIECE, Kind.MEAT, Kind.TRIM, Kind.OFFAL);
 
+  private static final String COLUMNS = "code,item,step,description";
+
   private static final String PACKED = "," + Step.PACK.id();
+
+  /** How rows are finished that are saved without an item. */
+  private static final String NO_ITEM =
+      "Write the cut between the commas, in your own words, and bin for pack where nobody takes it"
+          + " home.";
+
+  /** How rows are finished that are saved without a step. */
+  private static final String NO_STEP = "Behind the part that hangs write hot or cold.";
+
+  private static final String BINNED = "," + Step.BIN.id();
 
   /** Something put into a batch that is no item. */
   private static final String ADDED = "," + Step.ADDED.id();
@@ -60,6 +75,10 @@ final class MissingCodes {
   private final Shop shop;
   private final CodeIndex known;
   private final IdIndex bodies;
+
+  /** By tag the body that has it. */
+  private final Map<String, String> tags = new HashMap<>();
+
   private final ItemNames names;
   private final Set<Species> species;
 
@@ -72,11 +91,9 @@ final class MissingCodes {
   /** By body and code what was weighed, in kilograms. */
   private final Map<String, Map<String, BigDecimal>> weights = new HashMap<>();
 
-  private record Missing(String name, List<ReadRow> rows) {
-    Map<String, List<ReadRow>> byBody() {
-      return Groups.inOrder(rows.stream(), row -> row.row().get(Field.BODY));
-    }
+  private boolean hasUnread;
 
+  private record Missing(String name, List<ReadRow> rows) {
     boolean isWithout(Field field) {
       return rows.stream().allMatch(row -> row.row().get(field).isEmpty());
     }
@@ -92,6 +109,7 @@ final class MissingCodes {
     this.shop = shop;
     this.known = CodeIndex.of(shop);
     this.bodies = new IdIndex(shop.bodies().keySet());
+    shop.bodies().values().forEach(body -> body.tags().forEach(tag -> tags.put(tag, body.id())));
     this.names = new ItemNames(shop.cuts(), shop.settings().region());
     this.species = shop.bodies().values().stream().map(Body::species).collect(Collectors.toSet());
   }
@@ -110,10 +128,12 @@ final class MissingCodes {
           .ifPresent(
               weight ->
                   weights
-                      .computeIfAbsent(row.row().get(Field.BODY), body -> new HashMap<>())
+                      .computeIfAbsent(body(row), body -> new HashMap<>())
                       .merge(code, weight, BigDecimal::add));
       boolean isWeighing = row.row().broken().isEmpty() && !row.removed() && !row.status().isVoid();
-      if (!code.isEmpty() && isWeighing && known.find(code).isEmpty()) {
+      boolean isUnread = !shop.unread("codes.csv", "code", code).isEmpty();
+      hasUnread |= isUnread;
+      if (!code.isEmpty() && isWeighing && !isUnread && known.find(code).isEmpty()) {
         missing
             .computeIfAbsent(
                 code, c -> new Missing(texts.getOrDefault(code, ""), new ArrayList<>()))
@@ -121,6 +141,11 @@ final class MissingCodes {
             .add(row);
       }
     }
+  }
+
+  /** Whether the row of a code that is keyed cannot be read; the notices say which. */
+  boolean hasUnread() {
+    return hasUnread;
   }
 
   /** The codes that are missing. */
@@ -132,16 +157,17 @@ final class MissingCodes {
    * The rows that codes.csv lacks.
    *
    * @param lines what is to be said; none if no code is missing
-   * @param sure the rows that are ready; empty if there are none
+   * @param additions the rows that are ready, and those that a person can finish in the file
    */
-  record Told(List<String> lines, Optional<Addition> sure) {}
+  record Told(List<String> lines, List<Addition> additions) {}
 
   /** Finds the rows of the missing codes. */
   Told told() {
     var sure = new ArrayList<String>();
     var open = new ArrayList<String>();
+    var unfinished = new ArrayList<String>();
+    var how = new TreeSet<String>();
     var tests = new ArrayList<String>();
-    var choices = new ArrayList<String>();
     missing.forEach(
         (code, of) -> {
           if (isOfNobody(of)) {
@@ -149,50 +175,104 @@ final class MissingCodes {
             return;
           }
           var named = named(code, of);
-          var meanings = named.isEmpty() ? near(code, of) : named;
           boolean isSure = named.size() == 1 && isOfAll(named.get(0), of);
+          var meanings = isSure || named.size() > 1 ? named : near(code, of);
+          boolean isNamed = isSure && !of.name().isEmpty();
           (meanings.isEmpty() ? Stream.of("ITEM,STEP") : meanings.stream())
-              .map(meaning -> row(code, meaning, of))
+              .map(meaning -> isNamed ? row(code, meaning, of) : called(code, meaning, of, !isSure))
               .forEach((isSure ? sure : open)::add);
-          choices.addAll(isSure ? List.of() : meanings);
+          if (meanings.isEmpty()) {
+            unfinished.add(row(code, PACKED, of));
+            how.add(NO_ITEM);
+          } else if (!isSure && meanings.size() == 1 && isOfRail(meanings.get(0))) {
+            unfinished.add(row(code, meanings.get(0).replaceFirst(",.*", ","), of));
+            how.add(NO_STEP);
+          }
         });
     var lines = new ArrayList<String>();
+    tellUnfinished(lines);
     tell(lines, "codes.csv lacks codes. Look at these rows, then put them at its end:", sure);
     tell(
         lines,
         "codes.csv lacks these codes. Put the right row of each at its end; where none is right,"
-            + " write what you call the cut in place of the item. STEP is hot, cold, pack, bin or"
-            + " tub:",
+            + " write what you call the cut in place of the item"
+            + (open.stream().anyMatch(row -> row.contains(",STEP,"))
+                ? ". STEP is hot, cold, pack, bin or tub:"
+                : ":"),
         open);
     tell(
         lines,
         "codes.csv lacks the code of a test weight. Put this at its end; the last cell is what the"
-            + " weight should weigh:",
+            + " weight should weigh, in "
+            + shop.settings().unit().id()
+            + ':',
         tests);
-    String names =
-        choices.stream().flatMap(this::onPages).distinct().collect(Collectors.joining(", "));
-    if (!names.isEmpty()) {
-      lines.add("  On pages " + names + '.');
+    var additions = new ArrayList<Addition>();
+    if (!sure.isEmpty()) {
+      additions.add(new Addition("codes.csv", COLUMNS, sure, ""));
     }
-    return new Told(
-        lines,
-        Optional.of(sure)
-            .filter(rows -> !rows.isEmpty())
-            .map(rows -> new Addition("codes.csv", "code,item,step,description", rows)));
+    if (!unfinished.isEmpty()) {
+      additions.add(new Addition("codes.csv", COLUMNS, unfinished, String.join(" ", how)));
+    }
+    return new Told(lines, additions);
+  }
+
+  private static boolean isOfRail(String meaning) {
+    return FileWord.find(Step.class, meaning.replaceFirst(".*,", ""))
+        .filter(Step::isRail)
+        .isPresent();
+  }
+
+  /** The rows of codes.csv that have a blank for the item or the step. */
+  List<UnreadRow> unfinished() {
+    return shop.unread().stream()
+        .filter(row -> row.place().file().equals("codes.csv") && row.cell().isEmpty())
+        .filter(row -> List.of("item", "step").contains(row.column()))
+        .toList();
+  }
+
+  private void tellUnfinished(List<String> lines) {
+    var blank = unfinished();
+    if (!blank.isEmpty()) {
+      lines.add(
+          "codes.csv has %d rows to be finished, from line %d on. %s"
+              .formatted(
+                  blank.size(),
+                  blank.get(0).place().line(),
+                  blank.stream()
+                      .map(row -> row.column().equals("item") ? NO_ITEM : NO_STEP)
+                      .distinct()
+                      .sorted()
+                      .collect(Collectors.joining(" "))));
+    }
   }
 
   private static String row(String code, String meaning, Missing of) {
     return String.join(",", code, meaning, quoted(of.name()));
   }
 
-  /** What pages call the item of a pack; none for another step. */
-  private Stream<String> onPages(String meaning) {
-    String item = meaning.replaceFirst(PACKED + '$', "");
-    return shop.cuts().all().stream()
-        .filter(tree -> meaning.endsWith(PACKED))
-        .flatMap(tree -> tree.find(item).stream())
-        .limit(1)
-        .map(found -> item + " is \"" + found.name() + '"');
+  /** A row that ends with what pages call its items; of one that is sure, if not as the code. */
+  private String called(String code, String meaning, Missing of, boolean isOffer) {
+    String pages = onPages(meaning, likely(of));
+    boolean isSaid =
+        pages.isEmpty()
+            || !isOffer && NameComparison.plain(pages).equals(NameComparison.plain(code));
+    return isSaid ? row(code, meaning, of) : String.join(",", code, meaning, quoted(pages));
+  }
+
+  /**
+   * What English pages call the items of a pack, species by species; empty for another step or
+   * language.
+   */
+  private String onPages(String meaning, Set<Species> species) {
+    var items = List.of(meaning.replaceFirst(",.*", "").split(Pattern.quote(ScaleCode.PARTED)));
+    return species.stream()
+        .filter(one -> meaning.endsWith(PACKED) && shop.settings().language().equals("en"))
+        .sorted()
+        .flatMap(one -> items.stream().flatMap(item -> shop.cuts().of(one).find(item).stream()))
+        .map(Item::name)
+        .distinct()
+        .collect(Collectors.joining(" / "));
   }
 
   /** Whether every species of which a code is keyed has an item that is meant. */
@@ -262,12 +342,21 @@ final class MissingCodes {
             : items;
   }
 
-  /** A part with its step of a text that has words of both, such as HOT SIDE. */
+  /** A part with its step of a text that has words of both, such as HOT SIDE L or LAMB COLD. */
   private Optional<String> hung(String text, Set<Species> likely) {
-    var parts = names.named(GuessWords.withoutRail(text), likely);
-    return GuessWords.railStep(text)
-        .filter(step -> parts.size() == 1 && parts.get(0).kind() == Kind.CARCASE)
-        .map(step -> parts.get(0).id() + ',' + step.id());
+    String words = GuessWords.withoutRail(text);
+    String part = GuessWords.withoutSide(words);
+    var parts =
+        names.named(part.isEmpty() && !words.isEmpty() ? CutTree.SIDE : part, likely).stream()
+            .filter(item -> item.kind() == Kind.CARCASE)
+            .map(Item::id)
+            .distinct()
+            .toList();
+    var id =
+        ItemNames.isOfSpecies(part)
+            ? Optional.of(CutTree.ROOT)
+            : parts.stream().filter(only -> parts.size() == 1).findFirst();
+    return GuessWords.railStep(text).flatMap(step -> id.map(of -> of + ',' + step.id()));
   }
 
   /** Items, each with its step. Where each of several species has one of them, they share a row. */
@@ -295,25 +384,47 @@ final class MissingCodes {
     }
     var likely = likely(of);
     var items =
-        names.nearest(text, likely).stream()
+        likely.stream()
+            .sorted()
+            .flatMap(
+                one -> names.nearest(text, Set.of(one)).stream().filter(item -> has(one, item)))
             .filter(item -> BY_LIKENESS.contains(item.kind()))
             .filter(item -> !item.id().matches("(left|right)-.*"))
-            .filter(item -> likely.stream().anyMatch(s -> has(s, item)))
-            .flatMap(MissingCodes::withStep)
+            .distinct()
             .toList();
+    var meant = ofAll(items, likely);
     var added =
         Stream.of(text.split(GuessWords.BETWEEN))
             .flatMap(word -> GuessWords.meaning(word).stream())
             .filter(ADDED::equals);
-    boolean unsaid = of.name().isEmpty() && items.isEmpty();
+    boolean unsaid = of.name().isEmpty() && meant.isEmpty();
     var first =
         of.isOfBatches() ? Stream.of(ADDED) : unsaid ? onRail(code, of) : Stream.<String>of();
     var other = GuessWords.railStep(text).map(step -> step == Step.HOT ? Step.COLD : Step.HOT);
-    return Stream.of(first, added, items.stream())
+    return Stream.of(first, added, meant.stream())
         .flatMap(meanings -> meanings)
         .filter(meaning -> other.filter(step -> meaning.endsWith(',' + step.id())).isEmpty())
         .distinct()
         .toList();
+  }
+
+  /**
+   * Each item that all species have, with its step; else the first of each species together; else
+   * each one.
+   */
+  private List<String> ofAll(List<Item> items, Set<Species> species) {
+    var shared = items.stream().filter(i -> species.stream().allMatch(s -> has(s, i))).toList();
+    if (!shared.isEmpty()) {
+      return shared.stream().flatMap(MissingCodes::withStep).toList();
+    }
+    var firsts =
+        species.stream()
+            .flatMap(one -> items.stream().filter(item -> has(one, item)).limit(1))
+            .distinct()
+            .toList();
+    return species.size() > 1 && firsts.size() == species.size()
+        ? ofSpecies(firsts, species)
+        : items.stream().flatMap(MissingCodes::withStep).toList();
   }
 
   private boolean has(Species one, Item item) {
@@ -327,13 +438,23 @@ final class MissingCodes {
 
   /** The species of the bodies of which a code is keyed. */
   private Set<Species> species(Missing of) {
-    return of.byBody().keySet().stream()
+    return byBody(of).keySet().stream()
         .flatMap(body -> species(body).stream())
         .collect(Collectors.toSet());
   }
 
+  /** The id of the body that a row names by that or a tag; else what it names. */
+  private String body(ReadRow row) {
+    String text = row.row().get(Field.BODY);
+    return bodies.find(text).orElse(tags.getOrDefault(text, text));
+  }
+
+  private Map<String, List<ReadRow>> byBody(Missing of) {
+    return Groups.inOrder(of.rows().stream(), this::body);
+  }
+
   private Optional<Species> species(String body) {
-    return bodies.find(body).map(id -> shop.bodies().get(id).species());
+    return Optional.ofNullable(shop.bodies().get(body)).map(Body::species);
   }
 
   /**
@@ -341,7 +462,7 @@ final class MissingCodes {
    * sides.
    */
   private Stream<String> onRail(String code, Missing of) {
-    boolean once = of.byBody().values().stream().allMatch(rows -> rows.size() == 1);
+    boolean once = byBody(of).values().stream().allMatch(rows -> rows.size() == 1);
     return isOfSides(code, of)
         ? byDay(CutTree.SIDE, of)
         : once && isHeavy(code, of) ? byDay(CutTree.ROOT, of) : Stream.of();
@@ -361,15 +482,14 @@ final class MissingCodes {
 
   /** Whether a row was weighed on the day on which its body was killed; empty if not known. */
   private Optional<Boolean> isOfKillDay(ReadRow row) {
-    return bodies
-        .find(row.row().get(Field.BODY))
-        .flatMap(body -> shop.bodies().get(body).killed())
+    return Optional.ofNullable(shop.bodies().get(body(row)))
+        .flatMap(Body::killed)
         .flatMap(killed -> row.time().map(time -> time.toLocalDate().equals(killed)));
   }
 
   /** Whether no code of a body has more than twice the weight, as only those of the rail have. */
   private boolean isHeavy(String code, Missing of) {
-    return of.byBody().keySet().stream()
+    return byBody(of).keySet().stream()
         .map(body -> weights.getOrDefault(body, Map.of()))
         .allMatch(
             its ->
@@ -383,7 +503,7 @@ final class MissingCodes {
   /** Whether most bodies of a species have two rows of the code as their two sides have. */
   private boolean isOfSides(String code, Missing of) {
     return isHeavy(code, of)
-        && Groups.inOrder(of.byBody().entrySet().stream(), body -> species(body.getKey()))
+        && Groups.inOrder(byBody(of).entrySet().stream(), body -> species(body.getKey()))
             .values()
             .stream()
             .anyMatch(
@@ -416,7 +536,9 @@ final class MissingCodes {
 
   private static Stream<String> withStep(Item item) {
     return switch (item.kind()) {
-      case BONE, FAT, WASTE -> Stream.of(item.id() + ",bin");
+      case BONE, FAT, WASTE ->
+          Stream.of(item.id() + BINNED, item.id() + PACKED)
+              .limit(CutTree.USUALLY_BIN.contains(item.id()) ? 1 : 2);
       case TRIM -> Stream.of(item.id() + ",tub");
       case CARCASE -> onRail(item.id());
       case ADDED -> Stream.of(item.id() + ADDED);

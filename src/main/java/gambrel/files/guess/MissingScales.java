@@ -4,8 +4,10 @@ import gambrel.files.folder.Addition;
 import gambrel.trade.measure.Groups;
 import gambrel.trade.rows.Field;
 import gambrel.trade.rows.ReadRow;
+import gambrel.trade.shop.IdIndex;
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -32,29 +34,54 @@ final class MissingScales {
           .sorted(Comparator.reverseOrder())
           .toList();
 
+  private final Collection<String> known;
   private final List<String> rows = new ArrayList<>();
   private final List<String> open = new ArrayList<>();
+
+  /** The scales that a shop lacks which has these. */
+  MissingScales(Collection<String> known) {
+    this.known = known;
+  }
 
   private static BigDecimal scaled(int step, int power) {
     return BigDecimal.valueOf(step).scaleByPowerOfTen(power);
   }
 
-  /** Adds the scales that some rows name. */
-  void add(AsRead read) {
-    var named = read.rows().stream().filter(row -> !row.row().get(Field.SCALE).isEmpty());
-    Groups.inOrder(named, row -> row.row().get(Field.SCALE)).forEach(this::add);
+  /**
+   * Adds the scales that exports name, if they are the same by all ways to read these.
+   *
+   * @return whether there are any
+   */
+  boolean add(List<AsRead> readings) {
+    var found = readings.stream().map(this::of).toList();
+    var first = found.get(0);
+    boolean alike = found.stream().allMatch(other -> other.all().equals(first.all()));
+    if (alike) {
+      rows.addAll(first.rows);
+      open.addAll(first.open);
+    }
+    return alike && !first.all().isEmpty();
   }
 
   /** Adds the scales that some rows name, if a person says that they are scales. */
   void offer(AsRead read) {
-    var offered = new MissingScales();
-    offered.add(read);
-    open.addAll(offered.all());
+    open.addAll(of(read).all());
+  }
+
+  private MissingScales of(AsRead read) {
+    var found = new MissingScales(known);
+    var ids = new IdIndex(known);
+    var named =
+        read.rows().stream()
+            .filter(row -> !row.row().get(Field.SCALE).isEmpty())
+            .filter(row -> ids.find(row.row().get(Field.SCALE)).isEmpty());
+    Groups.inOrder(named, row -> row.row().get(Field.SCALE)).forEach(found::add);
+    return found;
   }
 
   private void add(String scale, List<ReadRow> of) {
     var units = of.stream().flatMap(row -> row.unit().stream()).distinct().toList();
-    String row = scale + ",," + (units.size() == 1 ? units.get(0).id() : "UNIT") + ',';
+    String row = scale + ',' + (units.size() == 1 ? units.get(0).id() : "UNIT") + ',';
     var step = Optional.of(of).filter(all -> units.size() == 1).flatMap(MissingScales::step);
     step.map(BigDecimal::toPlainString)
         .ifPresentOrElse(it -> rows.add(row + it), () -> open.add(row + "DIVISION"));
@@ -73,6 +100,11 @@ final class MissingScales {
         .findFirst();
   }
 
+  /** The ids of all of them. */
+  Set<String> ids() {
+    return all().stream().map(row -> row.replaceFirst(",.*", "")).collect(Collectors.toSet());
+  }
+
   /** All rows, those first that are sure. */
   List<String> all() {
     return Groups.both(rows, open);
@@ -82,6 +114,6 @@ final class MissingScales {
   Optional<Addition> addition() {
     return Optional.of(rows)
         .filter(found -> !found.isEmpty())
-        .map(found -> new Addition("scales.csv", "scale,where,unit,division", found));
+        .map(found -> new Addition("scales.csv", "scale,unit,division", found, ""));
   }
 }

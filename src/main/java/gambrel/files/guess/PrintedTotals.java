@@ -28,10 +28,10 @@ import java.util.stream.Stream;
  *
  * @param file the export with all its lines
  * @param rows its rows as they are read
- * @param comparison which of them do not count
- * @param layout how they are read
+ * @param comparison which of them do not count, by themselves
+ * @param read how all files are read
  */
-record PrintedTotals(SampleFile file, List<ReadRow> rows, RowComparison comparison, Layout layout) {
+record PrintedTotals(SampleFile file, List<ReadRow> rows, RowComparison comparison, AsRead read) {
   private static final Pattern FIGURE =
       Pattern.compile(
           "(?<!\\d)\\d{1,3}(?:[%s]\\d{3}(?!\\d))+(?:[.,]\\d+)?|\\d+(?:[.,'’]\\d+)*"
@@ -42,7 +42,8 @@ record PrintedTotals(SampleFile file, List<ReadRow> rows, RowComparison comparis
   private static final Pattern COUNT = Pattern.compile("\\D*\\b0*(\\d{1,6})\\b\\D*");
 
   /** A clock time or a date, which is no figure of a total. */
-  private static final Pattern TIME = Pattern.compile("\\d{1,4}([.:/-])\\d\\d\\1\\d{2,4}(?!\\d)");
+  private static final Pattern TIME =
+      Pattern.compile("\\d{1,4}([.:/-])\\d\\d\\1\\d{2,4}(?!\\d)|(?<!\\d)20\\d{6}(?!\\d)");
 
   private static final int MOST_NAMED = 10;
 
@@ -67,7 +68,7 @@ record PrintedTotals(SampleFile file, List<ReadRow> rows, RowComparison comparis
             file -> {
               var rows = byFile.get(file.path());
               var comparison = RowComparison.of(rows, asOf);
-              return new PrintedTotals(file, rows, comparison, read.layout()).compared().stream();
+              return new PrintedTotals(file, rows, comparison, read).compared().stream();
             })
         .toList();
   }
@@ -148,7 +149,9 @@ record PrintedTotals(SampleFile file, List<ReadRow> rows, RowComparison comparis
 
   private void addParts(
       Map<String, List<ReadRow>> parts, String those, String all, List<ReadRow> of) {
-    parts.put(those + " that count", only(of, row -> AsRead.counts(row, comparison)));
+    var counted = only(of, row -> AsRead.counts(row, comparison));
+    boolean isOnlyHere = counted.stream().allMatch(row -> AsRead.counts(row, read.comparison()));
+    parts.put(those + (isOnlyHere ? " that count" : ", some of them also in other files"), counted);
     parts.put(
         those + " that count and those that corrections.csv removes",
         only(of, row -> row.removed() || AsRead.counts(row, comparison)));
@@ -161,6 +164,7 @@ record PrintedTotals(SampleFile file, List<ReadRow> rows, RowComparison comparis
         only(of, row -> comparison.disposition(row) != RowDisposition.VOID));
     // By void=before or void=last it is not sure which row is meant: such a total may say that none
     // is.
+    var layout = read.layout();
     if (layout.voided().isEmpty() || layout.voids(Layout.Voided.OWN)) {
       parts.put(
           all + " but those that cancel",
@@ -174,9 +178,9 @@ record PrintedTotals(SampleFile file, List<ReadRow> rows, RowComparison comparis
 
   /** What of a sum does not count, as the end of a sentence; empty if all does. */
   private String notCounted(List<ReadRow> of, String what) {
-    var not = only(of, r -> !AsRead.counts(r, comparison) && weight(r).isPresent());
+    var not = only(of, r -> !AsRead.counts(r, read.comparison()) && weight(r).isPresent());
     var why =
-        Groups.inOrder(not.stream(), comparison::disposition).entrySet().stream()
+        Groups.inOrder(not.stream(), read.comparison()::disposition).entrySet().stream()
             .map(
                 group ->
                     switch (group.getKey()) {
@@ -210,7 +214,7 @@ record PrintedTotals(SampleFile file, List<ReadRow> rows, RowComparison comparis
     var sum = sum(only(rows, row -> AsRead.counts(row, comparison)));
     var difference = figures.map(sum::subtract).min(Comparator.comparing(BigDecimal::abs)).get();
     var cancelling = sum(only(rows, row -> row.status().isVoid()));
-    var alike = only(rows, r -> AsRead.weight(r).filter(w -> isAs(w, difference)).isPresent());
+    var alike = only(rows, r -> weight(r).filter(w -> isAs(w, difference)).isPresent());
     return "its rows that count come to %s, %s %s, and all %d to %s. %s"
         .formatted(
             sum.toPlainString(),
@@ -230,10 +234,13 @@ record PrintedTotals(SampleFile file, List<ReadRow> rows, RowComparison comparis
     return weight.abs().compareTo(difference.abs()) == 0;
   }
 
-  /** The weight of a row; none of one that by void=last has only that of the row it cancels. */
+  /**
+   * The weight of a row as the scale wrote it; none of one that by void=last has only that of the
+   * row it cancels.
+   */
   private Optional<BigDecimal> weight(ReadRow row) {
-    return AsRead.weight(row)
-        .filter(of -> !row.status().isVoid() || !layout.voids(Layout.Voided.LAST));
+    return read.written(row)
+        .filter(of -> !row.status().isVoid() || !read.layout().voids(Layout.Voided.LAST));
   }
 
   private BigDecimal sum(List<ReadRow> rows) {

@@ -76,12 +76,15 @@ record ProposedStatus(LayoutDraft draft, boolean isSaved) {
     for (var count : counts.entrySet()) {
       String word = count.getKey();
       var ofTicket = ofTicket(word);
-      if (ofTicket.filter(GuessWords::mentionsVoid).isPresent()) {
+      if (ofTicket.filter(of -> GuessWords.mentionsVoid(of) || isBelowZero(word)).isPresent()) {
         beginnings.add(ofTicket.get());
       } else if (ofTicket.isPresent()) {
         askWhetherItCancels(word, ofTicket.get());
       } else if (isOwn(word)) {
-        cancelsOther(word).ifPresent(row -> draft.ask(ofItsOwn(word, row), which(row), row));
+        Optional.of(word)
+            .filter(own -> !isBelowZero(own))
+            .flatMap(this::cancelsOther)
+            .ifPresent(row -> draft.ask(ofItsOwn(word, row), which(row), row));
       } else {
         propose(column, word, count.getValue(), unknown);
       }
@@ -121,6 +124,10 @@ record ProposedStatus(LayoutDraft draft, boolean isSaved) {
     var meaning = GuessWords.status(word, column.header());
     if (!isSaved && meaning.isEmpty() && count * 2 > column.cells().size()) {
       draft.setting(taken(word, "ok", "it stands in most rows"), key + "ok");
+      return;
+    }
+    if (isBelowZero(word)) {
+      draft.setting(taken(word, "void", "its weights are below zero"), key + "void");
       return;
     }
     var repeated = repeated(word);
@@ -284,6 +291,14 @@ record ProposedStatus(LayoutDraft draft, boolean isSaved) {
         && !(draft.cell("time", row) + draft.cell("clock", row)).isEmpty();
   }
 
+  /** Whether a word stands in rows below zero alone, which cancel others by their weight. */
+  private boolean isBelowZero(String word) {
+    return !word.isEmpty()
+        && draft.lines().contains(ProposedWeights.NEGATIVE)
+        && rowsWith(word)
+            .allMatch(row -> draft.cell(draft.has("net") ? "net" : "gross", row).startsWith("-"));
+  }
+
   private IntStream rowsWith(String word) {
     return IntStream.range(0, draft.cells("status").size())
         .filter(row -> draft.cells("status").get(row).equals(word));
@@ -359,7 +374,9 @@ record ProposedStatus(LayoutDraft draft, boolean isSaved) {
                 IntStream.range(0, status.size())
                     .filter(row -> !column.cells().get(row).isEmpty())
                     .allMatch(
-                        row -> isVoid(status.get(row)) && isOfTicket(row, column.cells().get(row))))
+                        row ->
+                            (isVoid(status.get(row)) || isBelowZero(status.get(row)))
+                                && isOfTicket(row, column.cells().get(row))))
         .findFirst();
   }
 

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * Proposes how the weights of an export are read: their unit, pounds and ounces in two columns,
@@ -20,7 +21,13 @@ import java.util.stream.IntStream;
  */
 record ProposedWeights(
     LayoutDraft draft, GuessNumbers numbers, Optional<Scale> scale, WeightUnit own) {
+  /** The line by which a weight below zero cancels an equal one. */
+  static final String NEGATIVE = "negative=void";
+
   private static final int USUAL_GRAMS = 100;
+
+  /** A part that hangs weighs more kilograms. */
+  private static final BigDecimal LEAST_HUNG = BigDecimal.valueOf(5);
 
   /** No body weighs as many kilograms, let alone a pack. */
   private static final int NO_KILOGRAMS = 1500;
@@ -34,8 +41,16 @@ record ProposedWeights(
     String unit = GuessNumbers.unit(column);
     boolean inCells =
         column.figures().stream().allMatch(v -> v.matches("(?i).*(kg|g|lb|oz)s?\\.?"));
+    var written = unitOfCells(column);
+    boolean isBeside =
+        Stream.of("gross", "tare")
+            .filter(draft::has)
+            .map(other -> unitOfCells(draft.column(other)))
+            .anyMatch(Optional::isEmpty);
     if (!unit.isEmpty()) {
       draft.setting("Its weights are in " + unit + ".", "unit=" + unit);
+    } else if (written.isPresent() && isBeside) {
+      draft.setting("Weights beside these are in the same unit.", "unit=" + written.get());
     } else if (!draft.has("unit") && !inCells) {
       proposeUnit(field, column);
     }
@@ -46,6 +61,16 @@ record ProposedWeights(
           List.of(List.of(column.line("net")), List.of(column.line("gross"))));
     }
     addNegative(column);
+  }
+
+  /** The one unit that stands in all weights of a column; empty if there is none. */
+  private static Optional<String> unitOfCells(Column column) {
+    var units =
+        column.figures().stream()
+            .map(v -> GuessWords.unit(v.replaceFirst("^[^\\p{L}]*", "")))
+            .distinct()
+            .toList();
+    return units.size() == 1 ? units.get(0) : Optional.empty();
   }
 
   /** Adds the columns of pounds and of ounces, if the weights stand in two; returns whether. */
@@ -122,23 +147,56 @@ record ProposedWeights(
   private List<List<String>> readings(Column column, String field) {
     var values = numbers.numbers(column).orElseThrow();
     var most = values.stream().max(BigDecimal::compareTo).orElse(BigDecimal.ZERO);
-    var division = scale.map(Scale::division).orElse(BigDecimal.ONE);
     var answers = new ArrayList<List<String>>();
-    if (own != WeightUnit.KG || areMultiples(values, division.movePointRight(3))) {
+    boolean mayBeGrams =
+        (own != WeightUnit.KG || mayHave(3, values)) && mayHang(WeightUnit.G, 0, column);
+    if (mayBeGrams) {
       answers.add(List.of("unit=g", column.line(field)));
     }
     if (scale.flatMap(Scale::capacity).filter(c -> most.compareTo(c) > 0).isEmpty()) {
       answers.add(List.of("unit=" + own.id(), column.line(field)));
     }
-    // Where they are no grams, a point may be missing.
-    for (int decimals = 2;
-        decimals > 0 && answers.stream().noneMatch(a -> a.contains("unit=g"));
-        decimals--) {
-      if (areMultiples(values, division.movePointRight(decimals))) {
+    // Where they are no grams of a scale that is known, a point may be missing.
+    for (int decimals = 2; decimals > 0 && (scale.isEmpty() || !mayBeGrams); decimals--) {
+      if (mayHave(decimals, values) && mayHang(own, decimals, column)) {
         answers.add(List.of("decimal=" + decimals, column.line(field)));
       }
     }
     return answers;
+  }
+
+  /**
+   * Whether the heaviest row whose code has a word of the rail, if there is one, may be a part that
+   * hangs (common practice).
+   */
+  private boolean mayHang(WeightUnit unit, int decimals, Column column) {
+    return onRail(column)
+        .max(BigDecimal::compareTo)
+        .map(most -> unit.kilograms(most.movePointLeft(decimals)))
+        .filter(most -> most.compareTo(LEAST_HUNG) < 0)
+        .isEmpty();
+  }
+
+  /** The weights of a column in rows whose code has a word for hot or cold. */
+  private Stream<BigDecimal> onRail(Column column) {
+    var all = numbers.numbers(column).orElse(List.of());
+    var codes = draft.cells("code");
+    return IntStream.range(0, all.size() == codes.size() ? all.size() : 0)
+        .filter(row -> GuessWords.railStep(codes.get(row)).isPresent())
+        .mapToObj(all::get);
+  }
+
+  /** Whether a column can only be the weights, as rows of the rail have what hangs in it. */
+  boolean isOfRail(Column column) {
+    return onRail(column).findAny().isPresent() && readings(column).size() == 1;
+  }
+
+  /** Whether the scale, unless it is unknown, has steps of these weights with a point in them. */
+  private boolean mayHave(int decimals, List<BigDecimal> weights) {
+    return scale
+        .map(known -> known.division().movePointRight(decimals))
+        .filter(step -> !areMultiples(weights, step))
+        .isEmpty();
   }
 
   /** Whether a column holds whole numbers of steps of the scale in grams. */
@@ -175,7 +233,7 @@ record ProposedWeights(
       draft.setting(
           "A weight below zero cancels the row before it with that weight, of the same body and"
               + " code.",
-          "negative=void");
+          NEGATIVE);
     }
   }
 }

@@ -26,7 +26,16 @@ import java.util.stream.IntStream;
 record TableForm(char delimiter, char quote, int least, int width) {
   /** Of two with as many lines the first is taken: a comma may also be a decimal mark. */
   private static final List<Character> DELIMITERS =
-      List.of(';', '\t', '|', ',', '~', '^', TextForm.BLANKS, TextForm.ANY_BLANKS);
+      List.of(
+          ';',
+          '\t',
+          '|',
+          ',',
+          '~',
+          '^',
+          TextForm.BLANKS,
+          TextForm.ANY_BLANKS,
+          TextForm.DIGIT_BLANKS);
 
   /** The fewest figures of a cell that holds several cells: a date and a time are two. */
   private static final int PACKED = 3;
@@ -53,6 +62,10 @@ record TableForm(char delimiter, char quote, int least, int width) {
       if (named && candidate == TextForm.ANY_BLANKS) {
         break;
       }
+      boolean isOfBlanks = best.delimiter == TextForm.BLANKS;
+      if (candidate == TextForm.DIGIT_BLANKS && known.isEmpty() && !(isOfBlanks && packed)) {
+        break;
+      }
       var rows = new TableForm(candidate, quote, 0, 0).rows(file);
       int usual = CsvRows.usualWidth(rows.stream().map(row -> row.cells().size()).toList(), 2);
       long whole = rows.stream().filter(row -> row.cells().size() == usual).count();
@@ -63,7 +76,7 @@ record TableForm(char delimiter, char quote, int least, int width) {
       long fitting = whole + marked;
       // A decimal comma parts as many; of columns set by blanks some are only one blank apart.
       int names = candidate == TextForm.BLANKS && enough ? names(file, rows, usual) : 0;
-      boolean finer = candidate == TextForm.ANY_BLANKS && best.delimiter == TextForm.BLANKS;
+      boolean finer = blank && isOfBlanks;
       boolean asGood =
           usual > best.width
               && (fitting >= most && (names > 0 || finer)
@@ -113,9 +126,12 @@ record TableForm(char delimiter, char quote, int least, int width) {
     return marked * 2 < rows.size() ? marked : 0;
   }
 
-  /** Whether a word is a status, or a letter or sign or two. */
+  /** Whether a text is a status, names a ticket that it cancels, or is a letter or sign or two. */
   private static boolean isMark(String word) {
-    return GuessWords.isDoubtful(word) || GuessWords.isStatus(word) || word.matches("\\D{1,2}");
+    return GuessWords.isDoubtful(word)
+        || GuessWords.mentionsVoid(word)
+        || GuessWords.isStatus(word)
+        || word.matches("\\D{1,2}");
   }
 
   /** Whether a cell of most rows holds several cells that one blank parts. */

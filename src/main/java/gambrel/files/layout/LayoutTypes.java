@@ -24,17 +24,18 @@ import java.util.regex.Pattern;
 public final class LayoutTypes {
   /** Words for characters that are hard to write in a properties file. */
   private static final Map<String, Character> WORDS =
-      Map.of(
-          "tab", '\t',
-          "comma", ',',
-          "semicolon", ';',
-          "pipe", '|',
-          "point", '.',
-          "space", ' ',
-          "apostrophe", '\'',
-          "blanks", TextForm.BLANKS,
-          "any-blanks", TextForm.ANY_BLANKS,
-          "none", TextForm.NO_QUOTE);
+      Map.ofEntries(
+          Map.entry("tab", '\t'),
+          Map.entry("comma", ','),
+          Map.entry("semicolon", ';'),
+          Map.entry("pipe", '|'),
+          Map.entry("point", '.'),
+          Map.entry("space", ' '),
+          Map.entry("apostrophe", '\''),
+          Map.entry("blanks", TextForm.BLANKS),
+          Map.entry("any-blanks", TextForm.ANY_BLANKS),
+          Map.entry("digit-blanks", TextForm.DIGIT_BLANKS),
+          Map.entry("none", TextForm.NO_QUOTE));
 
   /** A longer expression could nest deeper than the machine's stack. */
   private static final int LONGEST_EXPRESSION = 500;

@@ -20,6 +20,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
@@ -42,6 +43,7 @@ public final class Layouts {
   private final Path shopFolder;
   private final Shop shop;
   private final List<Notice> notices;
+  private final Predicate<String> isScale;
   private final Map<String, Choice> choices = new HashMap<>();
 
   /**
@@ -49,11 +51,13 @@ public final class Layouts {
    *
    * @param notices receives a notice for each layout of a scale that is not there, and for each
    *     fault of a layout that is used
+   * @param isScale whether a folder is that of a scale with its name, which wrote its exports
    */
-  public Layouts(Path shopFolder, Shop shop, List<Notice> notices) {
+  public Layouts(Path shopFolder, Shop shop, List<Notice> notices, Predicate<String> isScale) {
     this.shopFolder = shopFolder;
     this.shop = shop;
     this.notices = notices;
+    this.isScale = isScale;
     shop.scales().values().stream()
         .filter(scale -> !scale.layout().isEmpty() && path(scale.id()).isEmpty())
         .sorted(Comparator.comparing(Scale::id))
@@ -158,7 +162,7 @@ public final class Layouts {
   }
 
   private Choice choice(SettingsFile file, String path, String folder) {
-    String scale = shop.scales().containsKey(folder) ? folder : "";
+    String scale = isScale.test(folder) ? folder : "";
     return LayoutReader.read(file, new Place(path, 0), shop.settings().locale(), scale, thisYear())
         .map(layout -> new Choice(layout, Optional.empty(), file.values(), file.lines()))
         .orElseGet(() -> faulty(path, file.values(), file.lines()));

@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** The parts of one species, from the carcase down to the cuts that are packed. Immutable. */
 public final class CutTree {
@@ -33,6 +34,9 @@ public final class CutTree {
 
   /** Bone of any part. */
   public static final String BONE = "bone";
+
+  /** Bone, fat and waste of any part, which are mostly not taken home. */
+  public static final Set<String> USUALLY_BIN = Set.of(BONE, "fat", "waste");
 
   private final Species species;
   private final List<Item> items = new ArrayList<>();

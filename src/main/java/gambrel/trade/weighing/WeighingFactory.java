@@ -20,6 +20,7 @@ import gambrel.trade.shop.UnreadRow;
 import java.util.List;
 import java.util.NoSuchElementException;
 import java.util.Optional;
+import java.util.function.BiPredicate;
 import java.util.stream.Stream;
 
 /** Makes the weighing of one used row, or refuses the row with the reason. */
@@ -156,11 +157,19 @@ record WeighingFactory(Shop shop, ReferenceLookup references, BenchLookup bench)
         .with("others", new Value.Phrases(others, ", "));
   }
 
-  /** The first item of a species whose id goes on where that of a code ends: breast-and-flap. */
+  /**
+   * The first item of a species that is called as an item of a code, or whose id begins or ends as
+   * that does: shin-shank, breast-and-flap.
+   */
   private Optional<String> near(ScaleCode code, Species species) {
-    return shop.cuts().of(species).items().stream()
+    return Stream.<BiPredicate<Item, String>>of(
+            (item, id) -> item.name().equalsIgnoreCase(id),
+            (item, id) -> item.id().startsWith(id + '-') || item.id().endsWith('-' + id))
+        .flatMap(
+            isNear ->
+                shop.cuts().of(species).items().stream()
+                    .filter(item -> code.items().stream().anyMatch(id -> isNear.test(item, id))))
         .map(Item::id)
-        .filter(id -> code.items().stream().anyMatch(item -> id.startsWith(item + '-')))
         .findFirst();
   }
 

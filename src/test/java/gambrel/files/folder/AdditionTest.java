@@ -16,7 +16,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** What is put at the end of a file of the shop folder leaves all that stands there. */
 class AdditionTest {
   private static final Addition ROW =
-      new Addition("codes.csv", "code,item,step", List.of("21,rump,pack", "22,mince,pack"));
+      new Addition("codes.csv", "code,item,step", List.of("21,rump,pack", "22,mince,pack"), "");
 
   @TempDir Path folder;
 

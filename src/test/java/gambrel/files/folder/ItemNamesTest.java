@@ -157,9 +157,19 @@ class ItemNamesTest {
     "BEEF, BRSKT, brisket",
     "BEEF, OXTL, tail",
     "BEEF, BNS, bone",
+    "BEEF, RIB STK, rib-eye-bone-in",
+    "BEEF, Gulasch, stewing-dice",
+    "PORK, Eisbein, hock",
+    "PORK, Schälrippchen, spare-ribs",
   })
-  void aNameWithShortWordsIsNearItsItem(Species species, String text, String id) {
+  void aNameWithShortWordsOrEndsOfThemIsNearItsItem(Species species, String text, String id) {
     var near = ids(names(Region.UK).nearest(text, Set.of(species)));
     assertTrue(near.contains(id), near::toString);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"Lamb, true", "PIG, true", "Schwein, true", "leg of lamb, false", "hot, false"})
+  void aTextOfASpeciesAloneIsKnown(String text, boolean is) {
+    assertEquals(is, ItemNames.isOfSpecies(text));
   }
 }

@@ -28,9 +28,10 @@ import java.util.stream.Stream;
  * {@code base}; {@code expected.csv}, the weighings that the exports mean ({@code
  * scale,time,body,code,net}, and behind them {@code batch,customer} in a case where a weighing has
  * one); and where the user has to answer questions {@code edits.txt}, at most two lines {@code
- * key=value} for the proposed layout. The line {@code rename .SUFFIX} follows the notice of exports
- * whose names do not end as those of text files do. The night is that of all cases, or the moment
- * in {@code night.txt} where the exports are of later days.
+ * key=value} for the proposed layout, behind {@code FOLDER: } for that of one folder. The line
+ * {@code rename .SUFFIX} follows the notice of exports whose names do not end as those of text
+ * files do. The night is that of all cases, or the moment in {@code night.txt} where the exports
+ * are of later days.
  */
 final class FormatCase {
   /** Where all cases are. */
@@ -42,6 +43,7 @@ final class FormatCase {
   private static final String OWN_NIGHT = "night.txt";
 
   private static final Pattern SAVE = Pattern.compile(".*save as (\\S.*):");
+  private static final Pattern OF_FOLDER = Pattern.compile("([A-Za-z]+): (.*)");
   private static final String RENAME = "rename ";
   private static final String QUESTION = "To be answered";
 
@@ -68,7 +70,7 @@ final class FormatCase {
   }
 
   /** A weighing as {@code expected.csv} has it. */
-  private record Counted(
+  record Counted(
       LocalDateTime time,
       String scale,
       String body,
@@ -100,12 +102,17 @@ final class FormatCase {
     }
 
     boolean is(Counted other) {
-      return time.equals(other.time)
+      return isButForNames(other)
           && scale.equals(other.scale)
-          && body.equals(other.body)
           && code.equals(other.code)
           && batch.equals(other.batch)
-          && customer.equals(other.customer)
+          && customer.equals(other.customer);
+    }
+
+    /** Whether body, time and weight are the same. */
+    boolean isButForNames(Counted other) {
+      return time.equals(other.time)
+          && body.equals(other.body)
           && net.subtract(other.net).abs().compareTo(TOLERANCE) < 0;
     }
 
@@ -160,7 +167,18 @@ final class FormatCase {
     return night(Outcome.RIGHT_AFTER_EDITS);
   }
 
-  /** Gives the exports another ending. */
+  /** Gives the exports the ending that the user's answers have, if they have one. */
+  void renameAsAnswered() throws IOException {
+    var answers = folder.resolve("edits.txt");
+    if (Files.exists(answers)) {
+      for (String edit : Files.readAllLines(answers)) {
+        if (edit.startsWith(RENAME)) {
+          rename(edit.substring(RENAME.length()));
+        }
+      }
+    }
+  }
+
   private void rename(String suffix) throws IOException {
     try (var files = Files.walk(shop.resolve("exports"))) {
       for (var file : files.filter(Files::isRegularFile).toList()) {
@@ -169,7 +187,8 @@ final class FormatCase {
     }
   }
 
-  private void copy(Path from) throws IOException {
+  /** Lays the files of a folder over those of the shop. */
+  void copy(Path from) throws IOException {
     try (var files = Files.walk(from)) {
       for (var file : files.filter(Files::isRegularFile).toList()) {
         var to = shop.resolve(from.relativize(file).toString());
@@ -182,10 +201,13 @@ final class FormatCase {
     Files.deleteIfExists(shop.resolve(OWN_NIGHT));
   }
 
-  private String check() {
+  /** What {@code check} prints. */
+  String check(String... options) {
     var text = new StringWriter();
     var out = new PrintWriter(text);
-    int code = Main.run(out, out, "check", shop.toString(), "--as-of", night);
+    var all =
+        Stream.concat(Stream.of("check", shop.toString(), "--as-of", night), Stream.of(options));
+    int code = Main.run(out, out, all.toArray(String[]::new));
     printed.append(text).append("exit ").append(code).append("\n\n");
     return text.toString();
   }
@@ -213,9 +235,17 @@ final class FormatCase {
     return saved;
   }
 
-  /** Puts each answer in place of the line with its key, or at the end of every layout. */
-  private void answer(List<Path> layouts, List<String> answers) throws IOException {
-    for (String answer : answers) {
+  /**
+   * Puts each answer in place of the line with its key, or at the end of every layout; one that
+   * begins with a folder and a colon only in the layout of that.
+   */
+  private void answer(List<Path> all, List<String> answers) throws IOException {
+    for (String said : answers) {
+      var of = OF_FOLDER.matcher(said);
+      boolean isOfOne = of.matches();
+      String answer = isOfOne ? of.group(2) : said;
+      var layouts =
+          all.stream().filter(l -> !isOfOne || l.endsWith(of.group(1) + ".properties")).toList();
       String key = answer.substring(0, answer.indexOf('=') + 1);
       boolean known = false;
       for (var layout : layouts) {
@@ -239,20 +269,12 @@ final class FormatCase {
   private Result night(Outcome right) throws Exception {
     String confirmed = check();
     var inputs = Inputs.read(shop, Progress.NONE);
-    var ledger =
-        Ledger.of(
-            inputs.exports(),
-            inputs.shop(),
-            LocalDateTime.parse(night).atZone(inputs.shop().settings().zone()).toOffsetDateTime(),
-            rows -> {});
-    var counted = new ArrayList<Counted>();
-    ledger.weighings().stream().forEach(w -> counted.add(Counted.of(w, w.code().pattern())));
+    var ledger = ledger(inputs);
+    var counted = counted(ledger);
     var missing = new ArrayList<Counted>();
-    try (var lines = Files.lines(folder.resolve("expected.csv"))) {
-      for (var expected : lines.skip(1).filter(l -> !l.isBlank()).map(Counted::parse).toList()) {
-        var met = counted.stream().filter(expected::is).findFirst();
-        met.ifPresentOrElse(counted::remove, () -> missing.add(expected));
-      }
+    for (var expected : expected()) {
+      var met = counted.stream().filter(expected::is).findFirst();
+      met.ifPresentOrElse(counted::remove, () -> missing.add(expected));
     }
     var told = new ArrayList<String>();
     inputs.notices().stream().filter(FormatCase::tells).forEach(n -> told.add(words(n)));
@@ -269,6 +291,26 @@ final class FormatCase {
         folder.getFileName().toString(),
         told.isEmpty() ? Outcome.WRONG_SILENTLY : Outcome.TOLD,
         difference + first);
+  }
+
+  /** The weighings that the exports mean. */
+  List<Counted> expected() throws IOException {
+    try (var lines = Files.lines(folder.resolve("expected.csv"))) {
+      return lines.skip(1).filter(l -> !l.isBlank()).map(Counted::parse).toList();
+    }
+  }
+
+  /** The rows of a shop folder as the night takes them. */
+  Ledger ledger(Inputs inputs) {
+    var asOf = LocalDateTime.parse(night).atZone(inputs.shop().settings().zone());
+    return Ledger.of(inputs.exports(), inputs.shop(), asOf.toOffsetDateTime(), rows -> {});
+  }
+
+  /** The weighings that count. */
+  static List<Counted> counted(Ledger ledger) {
+    var counted = new ArrayList<Counted>();
+    ledger.weighings().stream().forEach(w -> counted.add(Counted.of(w, w.code().pattern())));
+    return counted;
   }
 
   private static boolean tells(Notice notice) {
