@@ -43,6 +43,12 @@ public final class ItemNames {
   /** How well a word fits another one that differs by a slip of the keys. */
   private static final double SLIP = 0.9;
 
+  private static final Pattern VOWELS = Pattern.compile("[aeiou]");
+  private static final Pattern DOUBLE = Pattern.compile("(.)\\1");
+
+  /** What plurals end with. */
+  private static final Pattern PLURAL = Pattern.compile("e?n|er?|e?s|x");
+
   /** The fewest letters by which the end of a compound is known. */
   private static final int SHORTEST_END = 5;
 
@@ -198,7 +204,9 @@ public final class ItemNames {
     if (isKnown) {
       return 0;
     }
-    boolean isConsonants = others.stream().anyMatch(other -> consonants(other).equals(word));
+    boolean isConsonants =
+        !VOWELS.matcher(word).find(1)
+            && others.stream().anyMatch(other -> consonants(other).equals(word));
     return isConsonants || NameComparison.nearest(word, others).isPresent()
         ? SLIP
         : others.stream().mapToDouble(other -> SLIP * part(word, other)).max().orElse(0);
@@ -206,7 +214,8 @@ public final class ItemNames {
 
   /** Whether a word is another one with the end of a plural. */
   private static boolean isPlural(String word, String other) {
-    return word.startsWith(other) && word.substring(other.length()).matches("e?n|er?|e?s|x");
+    return word.startsWith(other)
+        && PLURAL.matcher(word).region(other.length(), word.length()).matches();
   }
 
   /** How much of a word another one has, if it is short for it or either ends as the other. */
@@ -223,7 +232,8 @@ public final class ItemNames {
 
   /** A word without its vowels but for a first one, as labels shorten it: shldr, stk, rst. */
   private static String consonants(String word) {
-    return word.charAt(0) + word.substring(1).replaceAll("[aeiou]", "").replaceAll("(.)\\1", "$1");
+    String rest = VOWELS.matcher(word.substring(1)).replaceAll("");
+    return word.charAt(0) + DOUBLE.matcher(rest).replaceAll("$1");
   }
 
   /** Whether a word begins as another one and has not too few of its letters, in their order. */

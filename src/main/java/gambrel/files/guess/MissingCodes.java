@@ -55,11 +55,12 @@ final class MissingCodes {
 
   /** How rows are finished that are saved without an item. */
   private static final String NO_ITEM =
-      "Write the cut between the commas, in your own words, and bin for pack where nobody takes it"
-          + " home.";
+      "Write the cut between the commas, in your own words without a comma, and bin for pack where"
+          + " nobody takes it home.";
 
   /** How rows are finished that are saved without a step. */
-  private static final String NO_STEP = "Behind the part that hangs write hot or cold.";
+  private static final String NO_STEP =
+      "Behind the part that hangs write hot or cold, as in side,hot.";
 
   private static final String BINNED = "," + Step.BIN.id();
 
