@@ -61,6 +61,9 @@ public final class ItemNames {
   /** The names of each species; read when they are needed first. */
   private final Map<Species, List<Name>> names = new EnumMap<>(Species.class);
 
+  /** The words of all names; found when they are needed first. */
+  private final Set<String> known = new HashSet<>();
+
   /**
    * What an item is called.
    *
@@ -108,7 +111,9 @@ public final class ItemNames {
   public List<Item> nearest(String text, Set<Species> likely) {
     String plain = NameComparison.plain(text);
     var words = words(text);
-    var known = names(Set.of()).flatMap(name -> name.words.stream()).collect(Collectors.toSet());
+    if (known.isEmpty()) {
+      names(Set.of()).forEach(name -> known.addAll(name.words));
+    }
     var ids = new HashSet<String>();
     return names(species(text))
         .filter(Name::isOwn)
@@ -117,7 +122,7 @@ public final class ItemNames {
                 new Fit(
                     name.item,
                     likely.contains(name.species),
-                    name.plain.equals(plain) ? 1 : score(words, name.words, known)))
+                    name.plain.equals(plain) ? 1 : score(words, name.words)))
         .filter(fit -> fit.score > 0)
         .sorted(Comparator.comparing(Fit::isLikely).thenComparing(Fit::score).reversed())
         .map(Fit::item)
@@ -185,7 +190,7 @@ public final class ItemNames {
   }
 
   /** How well words fit those of a name: those that both have, of all; the words count twice. */
-  private static double score(Set<String> words, Set<String> own, Set<String> known) {
+  private double score(Set<String> words, Set<String> own) {
     double same = words.stream().mapToDouble(word -> alike(word, known.contains(word), own)).sum();
     return 3 * same / Math.max(1, 2 * words.size() + own.size());
   }

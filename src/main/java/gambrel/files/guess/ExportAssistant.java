@@ -18,9 +18,11 @@ import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
@@ -58,6 +60,9 @@ public final class ExportAssistant {
 
   /** The questions about a folder, each with its answers below it. */
   private final List<List<String>> asked = new ArrayList<>();
+
+  /** The exports of a folder as some lines read them, which several questions ask for. */
+  private final Map<List<String>, AsRead> readings = new HashMap<>();
 
   /** Whether some folder is not read right yet, or has a question. */
   private boolean unsettled;
@@ -160,6 +165,7 @@ public final class ExportAssistant {
   private void tell(String name, List<String> paths) {
     int head = lines.size();
     asked.clear();
+    readings.clear();
     try {
       var some = some(paths);
       var choice = layouts.of(paths.get(0));
@@ -180,7 +186,8 @@ public final class ExportAssistant {
       } else {
         confirm(read, draft, choice, open);
       }
-      scale(draft, choice, open);
+      boolean isOpen = isProposal || read.isWrong() || !open.isEmpty();
+      scale(isOpen ? read(draft, answered(draft, open, List.of())) : read, draft, choice, open);
       unsettled |= read.isWrong() || !asked.isEmpty();
       if (!asked.isEmpty()) {
         proposed.add(named);
@@ -414,7 +421,7 @@ public final class ExportAssistant {
    * Proposes the scales of an export, where no answer to a question changes them; asks whether a
    * column that was not taken names them.
    */
-  private void scale(LayoutDraft draft, Layouts.Choice choice, List<Question> open)
+  private void scale(AsRead read, LayoutDraft draft, Layouts.Choice choice, List<Question> open)
       throws IOException {
     var mayName =
         draft.has("scale")
@@ -429,7 +436,7 @@ public final class ExportAssistant {
                             || !GuessFields.goWithEachOther(column, draft.column("code")))
                 .findFirst();
     if (mayName.isEmpty()) {
-      var all = new ArrayList<>(List.of(read(draft, answered(draft, open, List.of()))));
+      var all = new ArrayList<>(List.of(read));
       for (var question : open) {
         for (var option : question.options()) {
           all.add(read(draft, answered(draft, others(open, question), option)));
@@ -494,8 +501,13 @@ public final class ExportAssistant {
 
   /** Exports as some lines read them, as if scales.csv had their scale. */
   private AsRead read(LayoutDraft draft, List<String> lines) throws IOException {
-    var choice = layouts.proposed(lines, draft.path(), draft.name());
-    return AsRead.of(folder, draft.sample().paths(), choice, shop, asOf);
+    var known = readings.get(lines);
+    if (known == null) {
+      var choice = layouts.proposed(lines, draft.path(), draft.name());
+      known = AsRead.of(folder, draft.sample().paths(), choice, shop, asOf);
+      readings.put(List.copyOf(lines), known);
+    }
+    return known;
   }
 
   /** The lines of a layout with an answer, and behind it the first answers to other questions. */
