@@ -102,18 +102,16 @@ final class CheckCommand extends ShopCommand {
     var told = ExportAssistant.of(folder(), shop, reading.asOf().toLocalDate());
     for (var addition : told.additions()) {
       if (addition.saveIn(folder())) {
-        boolean isReady = addition.isOfTable() && addition.finish().isEmpty();
-        out()
-            .println(
-                "Saved in "
-                    + addition.file()
-                    + (isReady
-                        ? "; look at each row:"
-                        : addition.isOfTable()
-                            ? "; %d rows at its end are to be finished."
-                                .formatted(addition.lines().size())
-                            : "."));
-        addition.lines().stream().filter(l -> isReady).forEach(row -> out().println("    " + row));
+        var rows = addition.lines();
+        out().print("Saved in " + addition.file());
+        if (!addition.isOfTable()) {
+          out().println('.');
+        } else if (addition.finish().isEmpty()) {
+          out().println("; look at each row:");
+          rows.forEach(row -> out().println("    " + row));
+        } else {
+          out().println("; %d rows at its end are to be finished.".formatted(rows.size()));
+        }
       }
     }
     out().println();
@@ -155,21 +153,19 @@ final class CheckCommand extends ShopCommand {
     boolean isCorrection = notice.code() == NoticeCode.LIKELY_CAUSE && !notice.advice().isEmpty();
     boolean alike = group.stream().allMatch(other -> other.saying().equals(notice.saying()));
     boolean isEach = notice.severity() == Severity.NOTE && !alike && group.size() <= MOST_ADVICE;
-    String message = NoticeWords.ENGLISH.message(notice);
-    if (isEach) {
-      group.stream()
-          .skip(1)
-          .map(NoticeWords.ENGLISH::message)
-          .forEach(m -> out().println("  " + m));
-    }
-    out()
-        .println(
-            group.size() == 1 || isCorrection || isEach
-                ? "  " + message
-                : alike
-                    ? "  %s The same of %d rows; the first is shown."
-                        .formatted(message, group.size())
-                    : "  %d of this kind; the first: %s".formatted(group.size(), message));
+    var messages = group.stream().map(NoticeWords.ENGLISH::message).toList();
+    String first = messages.get(0);
+    var said =
+        isEach
+            ? messages
+            : List.of(
+                group.size() == 1 || isCorrection
+                    ? first
+                    : alike
+                        ? "%s The same of %d rows; the first is shown."
+                            .formatted(first, group.size())
+                        : "%d of this kind; the first: %s".formatted(group.size(), first));
+    said.forEach(line -> out().println("  " + line));
     var advice = group.stream().map(NoticeWords.ENGLISH::advice).distinct().toList();
     if (isCorrection) {
       String lines = advice.size() == 1 ? "this line" : "these lines together";
