@@ -27,10 +27,12 @@ final class CheckCommand extends ShopCommand {
       "(stop: no statement goes out. hold: those of the bodies named wait. mark, note: look at it.)";
 
   private static final String SETTLED =
-      "Every question is answered. Compare the rows above with the scale's print, then run.";
+      "Every question is answered. Compare the rows above with the scale's print. A weighing that is"
+          + " wrong goes into corrections.csv. Then run.";
   private static final String WAITS =
       "Of the exports every question is answered. What stands first with stop or hold still waits:"
           + " settle it and check again.";
+  private static final String OPEN = "Then check again.";
 
   /** The most lines of advice about notices of one kind. */
   private static final int MOST_ADVICE = 20;
@@ -81,6 +83,8 @@ final class CheckCommand extends ShopCommand {
         print(done.report().notices(), told);
         if (told.isSettled()) {
           out().println(done.exitCode() == 0 ? SETTLED : WAITS);
+        } else if (told.isOpen()) {
+          out().println(OPEN);
         }
         if (preview.isPresent()) {
           reading.run().preview(preview.get(), done.report().night(), value(BODY));
@@ -142,7 +146,7 @@ final class CheckCommand extends ShopCommand {
           .println(
               Groups.inOrder(notices.stream(), Notice::code).entrySet().stream()
                   .map(of -> of.getKey().id() + " (" + of.getValue().size() + ')')
-                  .collect(Collectors.joining(", ", "What is settled here settles also ", ".")));
+                  .collect(Collectors.joining(", ", "Other notices, which end once this is done: ", ".")));
     }
   }
 

@@ -65,12 +65,20 @@ final class RunCommand extends ShopCommand {
     int read = night.ledger().rows().stream().mapToInt(row -> row.read()).sum();
     int aside = night.ledger().setAside().size();
     int files = night.ledger().rows().size();
-    to.printf("%d rows read from %d exports, %d set aside%n", read, files, aside);
-    to.printf("%d statements issued  %s%n", report.issued().size(), root.resolve("statements"));
-    to.printf("%d statements held    %s%n", report.held().size(), root.resolve("held"));
+    to.println(
+        "%s read from %s, %d set aside".formatted(count(read, "row"), count(files, "export"), aside));
+    to.printf(
+        "%-20s  %s%n",
+        count(report.issued().size(), "statement") + " issued", root.resolve("statements"));
+    to.printf(
+        "%-20s  %s%n", count(report.held().size(), "statement") + " held", root.resolve("held"));
     to.printf("summaries             %s%n", root.resolve("summaries"));
     to.printf("morning sheet         %s%n", root.resolve("morning.pdf"));
     to.printf("data files            %s%n", root.resolve("data"));
+  }
+
+  private static String count(int number, String what) {
+    return number + " " + what + (number == 1 ? "" : "s");
   }
 
   /** Prints the notices that stop statements, and how many others wait for a person. */

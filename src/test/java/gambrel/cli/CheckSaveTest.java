@@ -271,7 +271,7 @@ class CheckSaveTest {
 
     check("--save");
 
-    assertTrue(said.contains("What is settled here settles also held (2), "), said);
+    assertTrue(said.contains("Other notices, which end once this is done: held (2), "), said);
     assertFalse(said.contains("hold held"), said);
   }
 }

@@ -70,8 +70,8 @@ class MainTest {
     assertEquals(0, result.code(), result::toString);
     assertEquals("", result.err());
     var lines = result.out().lines().toList();
-    assertEquals("6 rows read from 1 exports, 0 set aside", lines.get(0));
-    assertTrue(lines.get(1).startsWith("1 statements issued"), lines.get(1));
+    assertEquals("6 rows read from 1 export, 0 set aside", lines.get(0));
+    assertTrue(lines.get(1).startsWith("1 statement issued "), lines.get(1));
     assertTrue(result.out().contains(shop.reports().resolve("morning.pdf").toString()));
   }
 
@@ -114,7 +114,7 @@ class MainTest {
     var result = gambrel("run", path, AS_OF);
 
     assertEquals(1, result.code());
-    assertTrue(result.out().contains("1 statements held"), result.out());
+    assertTrue(result.out().contains("1 statement held "), result.out());
     assertEquals(
         "gambrel: see the morning sheet; notices that wait for a person: 2", result.err().strip());
   }
@@ -272,7 +272,7 @@ class MainTest {
 
     assertEquals(1, result.code());
     assertTrue(
-        result.out().startsWith("What is settled here settles also held (1), code-unknown (1)."),
+        result.out().startsWith("Other notices, which end once this is done: held (1), code-unknown (1)."),
         result.out());
     assertFalse(Files.exists(shop.reports()));
     assertEquals(result.code(), gambrel("run", path, AS_OF).code());
@@ -287,7 +287,7 @@ class MainTest {
 
     var lines = gambrel("check", path, AS_OF).out().lines().toList();
 
-    assertEquals("What is settled here settles also held (1), code-unknown (7).", lines.get(0));
+    assertEquals("Other notices, which end once this is done: held (1), code-unknown (7).", lines.get(0));
     for (int i = 0; i < 3; i++) {
       String row = "    zz" + i + ",ITEM,STEP,";
       assertEquals(1, lines.stream().filter(row::equals).count(), lines::toString);

@@ -62,7 +62,7 @@ class StartTest {
   void everyRowThatIsOfferedIsReadOnceItsCommentSignIsTakenAway() throws Exception {
     var shop = top.resolve("shop");
     NewShop.write(shop, ZoneId.of("Europe/London"), Optional.empty());
-    for (String name : List.of("codes", "customers", "scales", "bodies", "shares", "charges")) {
+    for (String name : List.of("codes", "cuts", "customers", "scales", "bodies", "shares", "charges")) {
       var file = shop.resolve(name + ".csv");
       var lines = Files.readAllLines(file);
       Files.writeString(
@@ -110,7 +110,7 @@ class StartTest {
     var said = gambrel("start", top.toString()).out();
 
     for (String file :
-        List.of("shop.properties", "scales", "customers", "bodies", "charges", "codes")) {
+        List.of("shop.properties", "customers", "bodies", "charges", "exports/NAME/")) {
       assertTrue(said.contains(file), said);
     }
   }

@@ -69,9 +69,10 @@ public final class ItemNames {
    *
    * @param isOwn whether it says of the bone just what the tables say
    * @param plain the name as it is compared
-   * @param words its words
+   * @param words its words, in order of the alphabet
    */
-  private record Name(Item item, Species species, boolean isOwn, String plain, Set<String> words) {}
+  private record Name(
+      Item item, Species species, boolean isOwn, String plain, List<String> words) {}
 
   /** An item with how well a text fits it, and whether it is of a likely species. */
   private record Fit(Item item, boolean isLikely, double score) {}
@@ -96,7 +97,8 @@ public final class ItemNames {
   public List<Item> named(String text, Set<Species> likely) {
     String plain = NameComparison.plain(text);
     var words = words(text);
-    return names(species(text).isEmpty() ? likely : species(text))
+    var of = species(text);
+    return names(of.isEmpty() ? likely : of)
         .filter(name -> name.plain.equals(plain) || !words.isEmpty() && words.equals(name.words))
         .map(Name::item)
         .distinct()
@@ -190,7 +192,7 @@ public final class ItemNames {
   }
 
   /** How well words fit those of a name: those that both have, of all; the words count twice. */
-  private double score(Set<String> words, Set<String> own) {
+  private double score(List<String> words, List<String> own) {
     double same = words.stream().mapToDouble(word -> alike(word, known.contains(word), own)).sum();
     return 3 * same / Math.max(1, 2 * words.size() + own.size());
   }
@@ -199,7 +201,7 @@ public final class ItemNames {
    * How well a word fits others. One that is known is neither mistyped nor short for another; a
    * short one fits the better the more of the letters it has, and so does the end of a long one.
    */
-  private static double alike(String word, boolean isKnown, Set<String> others) {
+  private static double alike(String word, boolean isKnown, List<String> others) {
     if (others.contains(word)) {
       return 1;
     }
@@ -260,11 +262,13 @@ public final class ItemNames {
         .replace("œ", "oe");
   }
 
-  /** The words of a text in the singular, without the species and those that tell nothing. */
-  private static Set<String> words(String text) {
+  /** The words of a text in the singular and in order, without the species and small ones. */
+  private static List<String> words(String text) {
     return Stream.of(SpeciesWords.NAMED.matcher(plain(text)).replaceAll(" ").split("[^\\p{L}]+"))
         .filter(word -> !SMALL.contains(word))
         .map(word -> word.replaceFirst("(?<=[^s]{3})s$", ""))
-        .collect(Collectors.toSet());
+        .distinct()
+        .sorted()
+        .toList();
   }
 }

@@ -20,10 +20,8 @@ import org.apache.commons.csv.CSVFormat;
 public final class NewShop {
   private static final List<String> FILES =
       List.of(
-          "bodies", "customers", "shares", "scales", "charges", "batches", "bench", "corrections");
-
-  /** How the line of a place begins in the comments of the settings. */
-  private static final String PLACE = "#   currency=";
+          "bodies", "customers", "shares", "scales", "charges", "batches", "bench", "corrections",
+          "cuts");
 
   private NewShop() {}
 
@@ -52,9 +50,15 @@ public final class NewShop {
       throws IOException {
     Files.createDirectories(folder.resolve("exports"));
     Files.createDirectories(folder.resolve("layouts"));
-    String settings = text("shop.properties");
-    String place = place(settings, machine.getId(), given);
-    write(folder, "shop.properties", near(settings, given).replace("{place}", place));
+    var places = text("places.txt").lines().filter(line -> isOf(line, given)).toList();
+    String place = place(places, machine.getId());
+    write(
+        folder,
+        "shop.properties",
+        text("shop.properties")
+            .replace("{money}", of("currency", places))
+            .replace("{towns}", of("zone", places))
+            .replace("{place}", place.replace(' ', '\n')));
     for (String file : FILES) {
       write(folder, file + ".csv", text(file + ".csv"));
     }
@@ -72,12 +76,12 @@ public final class NewShop {
     return text("steps.txt");
   }
 
-  /** The settings with the places of a region alone, if one is given. */
-  private static String near(String settings, Optional<Region> region) {
-    return settings
-        .lines()
-        .filter(line -> !line.startsWith(PLACE) || isOf(line, region))
-        .collect(Collectors.joining("\n", "", "\n"));
+  /** What places have for a setting. */
+  private static String of(String setting, List<String> places) {
+    return places.stream()
+        .map(place -> place.replaceFirst(".*\\b" + setting + "=(\\S+).*", "$1"))
+        .distinct()
+        .collect(Collectors.joining(", "));
   }
 
   private static boolean isOf(String place, Optional<Region> region) {
@@ -86,20 +90,15 @@ public final class NewShop {
 
   /**
    * Money, unit, zone and region: those of the machine's zone, else of the last place of its
-   * continent, else of the first place, of those that the comments of the settings list.
+   * continent, else of the first place.
    */
-  private static String place(String settings, String machine, Optional<Region> region) {
-    var places =
-        settings.lines().filter(line -> line.startsWith(PLACE) && isOf(line, region)).toList();
+  private static String place(List<String> places, String machine) {
     String continent = machine.replaceFirst("/.*", "/").replace("US/", "America/");
     return Stream.of(continent, machine + ' ')
         .flatMap(zone -> places.stream().filter(place -> place.contains("zone=" + zone)))
         .reduce((wider, nearer) -> nearer)
         .map(place -> place.replaceFirst("zone=\\S+", "zone=" + machine))
-        .orElse(places.get(0))
-        .substring(1)
-        .strip()
-        .replaceAll("\\h+", "\n");
+        .orElse(places.get(0));
   }
 
   /**

@@ -1,6 +1,7 @@
 package gambrel.files.guess;
 
 import gambrel.trade.cuts.CutTree;
+import gambrel.trade.measure.FileWord;
 import gambrel.trade.shop.Step;
 import java.io.IOException;
 import java.io.InputStreamReader;
@@ -113,8 +114,8 @@ final class GuessWords {
     return unit(word).isPresent();
   }
 
-  /** The item and step that all words of a description mean; empty if they mean none or two. */
-  static Optional<String> meaning(String description) {
+  /** What all words of a description mean; empty if they mean nothing or two things. */
+  static Optional<Meaning> meaning(String description) {
     var words = List.of(description.strip().toLowerCase(Locale.ROOT).split(BETWEEN));
     var meanings =
         WORDS.keySet().stream()
@@ -124,7 +125,8 @@ final class GuessWords {
             .toList();
     return meanings.stream()
         .filter(only -> meanings.size() == 1)
-        .map(only -> only.substring(MEANS.length()))
+        .map(only -> only.substring(MEANS.length()).split(",", 2))
+        .map(cells -> new Meaning(cells[0], FileWord.find(Step.class, cells[1]).orElseThrow()))
         .findFirst();
   }
 

@@ -1,7 +1,6 @@
 package gambrel.files.guess;
 
 import gambrel.files.csv.TextForm;
-import gambrel.files.folder.ItemNames;
 import gambrel.files.guess.GuessTable.Column;
 import gambrel.files.layout.Layout;
 import gambrel.files.layout.LayoutTypes;
@@ -269,16 +268,15 @@ final class LayoutProposal {
 
   /** Whether a quarter of the words of a column, or more, are of cuts or of the rail. */
   private boolean areCuts(Column column) {
-    var names = new ItemNames(shop.cuts(), shop.settings().region());
+    var meanings = new CodeMeanings(shop);
     var species = shop.bodies().values().stream().map(Body::species).collect(Collectors.toSet());
     var words = column.values().stream().distinct().toList();
     long known =
         words.stream()
             .filter(
                 word ->
-                    GuessWords.meaning(word).isPresent()
-                        || GuessWords.railStep(word).isPresent()
-                        || !names.named(word, species).isEmpty())
+                    GuessWords.railStep(word).isPresent()
+                        || !meanings.named(word, species).isEmpty())
             .count();
     return known * 4 >= words.size();
   }
