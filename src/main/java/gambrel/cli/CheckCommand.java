@@ -32,7 +32,6 @@ final class CheckCommand extends ShopCommand {
   private static final String WAITS =
       "Of the exports every question is answered. What stands first with stop or hold still waits:"
           + " settle it and check again.";
-  private static final String OPEN = "Then check again.";
 
   /** The most lines of advice about notices of one kind. */
   private static final int MOST_ADVICE = 20;
@@ -83,8 +82,6 @@ final class CheckCommand extends ShopCommand {
         print(done.report().notices(), told);
         if (told.isSettled()) {
           out().println(done.exitCode() == 0 ? SETTLED : WAITS);
-        } else if (told.isOpen()) {
-          out().println(OPEN);
         }
         if (preview.isPresent()) {
           reading.run().preview(preview.get(), done.report().night(), value(BODY));
@@ -114,40 +111,42 @@ final class CheckCommand extends ShopCommand {
           out().println("; look at each row:");
           rows.forEach(row -> out().println("    " + row));
         } else {
-          out().println("; %d rows at its end are to be finished.".formatted(rows.size()));
+          out().println("; rows at its end to be finished: %d.".formatted(rows.size()));
         }
       }
     }
     out().println();
   }
 
-  /** Prints notices, those first that nothing below settles, then how the exports are read. */
+  /**
+   * Prints the notices that how the exports are read does not settle, how they are read, and in one
+   * line how many other notices of each code there are.
+   */
   private void print(List<Notice> notices, ExportAssistant.Told exports) {
     // What a check writes is no register.
     var told = notices.stream().filter(n -> n.code() != NoticeCode.REGISTER_NEW).toList();
-    var isBelow = told.stream().collect(Collectors.partitioningBy(n -> isBelow(n, exports)));
+    var isAsked = told.stream().collect(Collectors.partitioningBy(n -> isAsked(n, exports)));
+    var first = isAsked.get(false);
     var advised = new HashSet<String>();
-    NoticeGroups.of(isBelow.get(false)).forEach(group -> tell(group, advised));
-    if (!isBelow.get(false).isEmpty()) {
+    NoticeGroups.of(first).forEach(group -> tell(group, advised));
+    if (first.stream().anyMatch(n -> n.severity().compareTo(Severity.HOLD) <= 0)) {
       out().println(SEVERITIES);
-      out().println();
     }
-    tellBelow(isBelow.get(true));
-    if (!told.isEmpty()) {
+    if (!first.isEmpty()) {
       out().println();
     }
     exports.lines().forEach(out()::println);
+    if (exports.isOpen()) {
+      out().println("Then check again." + ended(isAsked.get(true)));
+    }
   }
 
-  /** Prints in one line how many notices of each code something below settles. */
-  private void tellBelow(List<Notice> notices) {
-    if (!notices.isEmpty()) {
-      out()
-          .println(
-              Groups.inOrder(notices.stream(), Notice::code).entrySet().stream()
-                  .map(of -> of.getKey().id() + " (" + of.getValue().size() + ')')
-                  .collect(Collectors.joining(", ", "Other notices, which end once this is done: ", ".")));
-    }
+  private static String ended(List<Notice> notices) {
+    return notices.isEmpty()
+        ? ""
+        : Groups.inOrder(notices.stream(), Notice::code).entrySet().stream()
+            .map(of -> of.getKey().id() + " (" + of.getValue().size() + ')')
+            .collect(Collectors.joining(", ", " Other notices until then: ", "."));
   }
 
   /** Prints a group: its first notice, how many are like it, their bodies, each advice once. */
@@ -166,7 +165,7 @@ final class CheckCommand extends ShopCommand {
                 group.size() == 1 || isCorrection
                     ? first
                     : alike
-                        ? "%s The same of %d rows; the first is shown."
+                        ? "%s This comes %d times; the first is shown."
                             .formatted(first, group.size())
                         : "%d of this kind; the first: %s".formatted(group.size(), first));
     said.forEach(line -> out().println("  " + line));
@@ -199,13 +198,13 @@ final class CheckCommand extends ShopCommand {
   }
 
   /**
-   * Whether what settles a notice, a layout, a question or the row of a code, is printed below. The
-   * reasons of held bodies are printed once all of that is settled.
+   * Whether what settles a notice, a layout, a question or the row of a code, is printed anyway.
+   * The reasons of held bodies are printed once all of that is settled.
    */
-  private static boolean isBelow(Notice notice, ExportAssistant.Told exports) {
+  private static boolean isAsked(Notice notice, ExportAssistant.Told exports) {
     String folder = notice.place().file().replaceFirst("^[^/]+/([^/]+)/.*", "$1");
     return switch (notice.code()) {
-      case EXPORT_UNREADABLE -> exports.proposed().contains(folder);
+      case EXPORT_UNREADABLE, ROW_BROKEN -> exports.proposed().contains(folder);
       case HELD -> exports.isOpen();
       case STATUS_BAD, TICKET_CONFLICT, VOID_ALONE -> exports.asked().contains(folder);
       case CODE_UNKNOWN ->

@@ -66,7 +66,8 @@ final class RunCommand extends ShopCommand {
     int aside = night.ledger().setAside().size();
     int files = night.ledger().rows().size();
     to.println(
-        "%s read from %s, %d set aside".formatted(count(read, "row"), count(files, "export"), aside));
+        "%s read from %s, %d set aside"
+            .formatted(count(read, "row"), count(files, "export"), aside));
     to.printf(
         "%-20s  %s%n",
         count(report.issued().size(), "statement") + " issued", root.resolve("statements"));

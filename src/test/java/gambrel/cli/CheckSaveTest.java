@@ -139,9 +139,9 @@ class CheckSaveTest {
         file("codes.csv")
             .matches("(?s).*\n# Behind the part [^\n]*\n4,,pack,whatnot\n7,carcase,,7\n"),
         file("codes.csv"));
-    assertTrue(said.contains("Saved in codes.csv; 2 rows at its end are to be finished."), said);
+    assertTrue(said.contains("Saved in codes.csv; rows at its end to be finished: 2."), said);
     assertFalse(said.contains("codes.csv lacks"), said);
-    assertTrue(said.contains("codes.csv has 2 rows to be finished, from line "), said);
+    assertTrue(said.contains("codes.csv has rows to be finished: 2, from line "), said);
   }
 
   /** The eight weights are multiples of 0.02 kg, and not all of 0.05 kg. */
@@ -193,8 +193,12 @@ class CheckSaveTest {
     check("--save");
 
     assertTrue(said.contains("Does \"Platz\" (Schiene; Tisch) name the scales,"), said);
+    assertFalse(said.contains("scales.csv"), said);
+
+    add("layouts/hall.properties", "column.scale=Platz\n");
+    check();
+
     assertTrue(said.contains("    Schiene,kg,DIVISION\n    Tisch,kg,DIVISION\n"), said);
-    assertFalse(said.contains("Saved in scales.csv"), said);
   }
 
   /** Whether 328 is in pounds or grams is asked before a step in either is known. */
@@ -271,7 +275,7 @@ class CheckSaveTest {
 
     check("--save");
 
-    assertTrue(said.contains("Other notices, which end once this is done: held (2), "), said);
+    assertTrue(said.contains("Other notices until then: held (2), "), said);
     assertFalse(said.contains("hold held"), said);
   }
 }

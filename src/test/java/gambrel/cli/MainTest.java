@@ -272,7 +272,10 @@ class MainTest {
 
     assertEquals(1, result.code());
     assertTrue(
-        result.out().startsWith("Other notices, which end once this is done: held (1), code-unknown (1)."),
+        result
+            .out()
+            .endsWith(
+                "\nThen check again. Other notices until then: held (1), code-unknown (1).\n"),
         result.out());
     assertFalse(Files.exists(shop.reports()));
     assertEquals(result.code(), gambrel("run", path, AS_OF).code());
@@ -287,7 +290,9 @@ class MainTest {
 
     var lines = gambrel("check", path, AS_OF).out().lines().toList();
 
-    assertEquals("Other notices, which end once this is done: held (1), code-unknown (7).", lines.get(0));
+    assertEquals(
+        "Then check again. Other notices until then: held (1), code-unknown (7).",
+        lines.get(lines.size() - 1));
     for (int i = 0; i < 3; i++) {
       String row = "    zz" + i + ",ITEM,STEP,";
       assertEquals(1, lines.stream().filter(row::equals).count(), lines::toString);

@@ -62,7 +62,8 @@ class StartTest {
   void everyRowThatIsOfferedIsReadOnceItsCommentSignIsTakenAway() throws Exception {
     var shop = top.resolve("shop");
     NewShop.write(shop, ZoneId.of("Europe/London"), Optional.empty());
-    for (String name : List.of("codes", "cuts", "customers", "scales", "bodies", "shares", "charges")) {
+    for (String name :
+        List.of("codes", "cuts", "customers", "scales", "bodies", "shares", "charges")) {
       var file = shop.resolve(name + ".csv");
       var lines = Files.readAllLines(file);
       Files.writeString(

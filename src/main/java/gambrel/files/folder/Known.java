@@ -117,8 +117,7 @@ record Known(
             .flatMap(item -> species.stream().flatMap(one -> cuts.of(one).find(item).stream()))
             .map(item -> NameComparison.plain(item.name()))
             .collect(Collectors.toSet());
-    return items.stream().map(NameComparison::plain).toList().equals(List.of(plain))
-        || called.equals(Set.of(plain));
+    return items.equals(List.of(text)) || called.equals(Set.of(plain));
   }
 
   /** An item's id, and in brackets what the shop's species call it, if they have it. */

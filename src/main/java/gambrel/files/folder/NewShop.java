@@ -20,7 +20,14 @@ import org.apache.commons.csv.CSVFormat;
 public final class NewShop {
   private static final List<String> FILES =
       List.of(
-          "bodies", "customers", "shares", "scales", "charges", "batches", "bench", "corrections",
+          "bodies",
+          "customers",
+          "shares",
+          "scales",
+          "charges",
+          "batches",
+          "bench",
+          "corrections",
           "cuts");
 
   private NewShop() {}

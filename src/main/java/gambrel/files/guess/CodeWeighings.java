@@ -109,8 +109,7 @@ final class CodeWeighings {
     return Stream.of(Step.HOT, Step.COLD)
         .filter(
             step ->
-                fresh.size() != 1
-                    || fresh.get(0).filter(is -> is != (step == Step.HOT)).isEmpty())
+                fresh.size() != 1 || fresh.get(0).filter(is -> is != (step == Step.HOT)).isEmpty())
         .map(step -> new Meaning(item, step))
         .toList();
   }

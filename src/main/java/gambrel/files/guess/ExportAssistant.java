@@ -49,7 +49,7 @@ public final class ExportAssistant {
 
   private final MissingCodes codes;
   private final MissingScales scales;
-  private final List<String> lines = new ArrayList<>();
+  private final List<Line> lines = new ArrayList<>();
   private final Set<String> folders = new HashSet<>();
   private final Set<String> proposed = new HashSet<>();
 
@@ -66,6 +66,16 @@ public final class ExportAssistant {
 
   /** Whether some folder is not read right yet, or has a question. */
   private boolean unsettled;
+
+  /** Whether what is said now is left out as long as something is asked. */
+  private boolean isForTheEnd;
+
+  /**
+   * A line that is said.
+   *
+   * @param isForTheEnd whether it is left out as long as something is asked: it would be read again
+   */
+  private record Line(String text, boolean isForTheEnd) {}
 
   private ExportAssistant(Path folder, Shop shop, LocalDate today) {
     this.folder = folder;
@@ -135,7 +145,7 @@ public final class ExportAssistant {
     additions.addAll(missing.additions());
     boolean isOpen = !proposed.isEmpty() || !isComplete;
     return new Told(
-        lines,
+        lines.stream().filter(line -> !isOpen || !line.isForTheEnd()).map(Line::text).toList(),
         proposed,
         askedOf,
         codes.all(),
@@ -197,8 +207,12 @@ public final class ExportAssistant {
       String files = paths.size() == 1 ? "1 file" : paths.size() + " files";
       String how = read.isWrong() ? "not read right yet" : by;
       String answers = answers(place.isEmpty() ? draft.path() : place);
-      lines.add(head, "exports/%s: %s, %s.%s".formatted(name, files, how, answers));
-      lines.addAll(head + 1, asked.stream().flatMap(List::stream).toList());
+      var first = "exports/%s: %s, %s.%s".formatted(name, files, how, answers);
+      lines.addAll(
+          head,
+          Stream.concat(Stream.of(first), asked.stream().flatMap(List::stream))
+              .map(line -> new Line(line, false))
+              .toList());
     } catch (IOException e) {
       // The notices say which file cannot be opened.
     }
@@ -237,7 +251,12 @@ public final class ExportAssistant {
   }
 
   private void say(String line) {
-    lines.add(line);
+    lines.add(new Line(line, isForTheEnd));
+  }
+
+  /** Says what is wrong with some rows, whatever else is asked. */
+  private void warn(String line) {
+    lines.add(new Line(line, false));
   }
 
   /** The columns in a line, each with a reason if they are proposed and its name is none. */
@@ -323,23 +342,27 @@ public final class ExportAssistant {
                         .map(sum -> sum.getValue().toPlainString() + ' ' + sum.getKey())
                         .collect(Collectors.joining(" and "))));
     if (!times.isEmpty() && times.stream().allMatch(time -> time.endsWith("T00:00"))) {
-      say(
+      warn(
           "  No row has a clock time: all count as 00:00. If a column has it, name it: column.clock=");
     }
     for (var total : PrintedTotals.of(sample.files(), read, asOf)) {
-      say("  " + total.says());
-      unsettled |= !total.agrees();
+      if (total.agrees()) {
+        say("  " + total.says());
+      } else {
+        warn("  " + total.says());
+        unsettled = true;
+      }
     }
     var forgotten = read.withoutTare();
     if (!forgotten.isEmpty()) {
-      say(
+      warn(
           "  Rows without a tare, though most have one: %d; the first is %s. If it was forgotten, correct"
                   .formatted(forgotten.size(), RowWords.shortly(forgotten.get(0)))
               + " tare, and net if there is one, in corrections.csv.");
     }
     var bad = read.rows().stream().filter(row -> AsRead.problem(row).isPresent()).toList();
     if (!bad.isEmpty() && asked.isEmpty()) {
-      say(
+      warn(
           "  %d of them cannot be used as they stand; the first is %s: %s"
               .formatted(
                   bad.size(),
@@ -370,7 +393,7 @@ public final class ExportAssistant {
           "    %s: by %s%s"
               .formatted(
                   RowWords.shortly(row),
-                  by == row ? "itself" : by.place(),
+                  by == row ? "its own status" : by.place(),
                   numbered ? ", " + RowWords.cell(Field.TICKET, by) : ""));
     }
     if (cancelled.size() > SHOWN_CANCELLED) {
@@ -396,15 +419,21 @@ public final class ExportAssistant {
   /** Says how exports are read, and asks what is open. */
   private void confirm(AsRead read, LayoutDraft draft, Layouts.Choice choice, List<Question> open)
       throws IOException {
-    read.fault().ifPresent(fault -> say("  " + fault));
+    boolean isColumnAsked =
+        open.stream()
+            .flatMap(question -> question.options().stream().flatMap(List::stream))
+            .anyMatch(line -> line.startsWith("column."));
+    read.fault().filter(fault -> !isColumnAsked).ifPresent(fault -> say("  " + fault));
     boolean readable = read.fault().isEmpty();
     ask(open, draft);
     if (readable) {
+      isForTheEnd = asked.isEmpty() && !read.isWrong();
       columns(read, draft, false);
       rows(read, draft.sample());
+      isForTheEnd = false;
     }
     var all = open.isEmpty() ? read : read(draft, answered(draft, open, List.of()));
-    if (all.fault().isEmpty()) {
+    if (all.fault().isEmpty() && (open.isEmpty() || !draft.isWithheld("code"))) {
       codes.add(all, draft.table());
     }
     var missing = draft.lines().stream().skip(choice.lines().size()).toList();
@@ -457,7 +486,6 @@ public final class ExportAssistant {
             0),
         open,
         draft);
-    scales.offer(read(draft, answered(draft, open, named)));
     proposed.add(draft.name());
   }
 

@@ -178,11 +178,11 @@ final class LayoutProposal {
     }
   }
 
-  /** The scale that the folder is named after, or the only one. */
+  /** The scale that the folder is named after, or the only one if this is no new one. */
   private Optional<Scale> scale() {
     var all = shop.scales().values();
     return Optional.ofNullable(shop.scales().get(name))
-        .or(() -> all.stream().filter(only -> all.size() == 1).findFirst());
+        .or(() -> all.stream().filter(only -> all.size() == 1 && !isNewScale).findFirst());
   }
 
   /** Takes each column as a saved layout reads it. */
@@ -403,9 +403,9 @@ final class LayoutProposal {
     var cancelling = table.ignored().stream().filter(LayoutProposal::mayCancel).toList();
     if (!cancelling.isEmpty()) {
       draft.ask(
-          "Does \"%s\" take back a weighing? If so, void its ticket in corrections.csv. Then pass such"
+          "\"%s\" is no weighing. If it takes one back, void the ticket of that one in corrections.csv."
                   .formatted(shortened(cancelling.get(0).raw()))
-              + " lines over, by this in place of the line that begins with ignore= if there is one:",
+              + " In any case put this in place of the line that begins with ignore=, if there is one:",
           List.of(List.of(ignoring(table.ignored()))),
           table.rows().size());
     }
@@ -638,9 +638,13 @@ final class LayoutProposal {
     return values > 1 && values <= scales && !column.cells().contains("");
   }
 
-  /** Whether a column may name the scales of a shop of which none is known. */
+  /** Whether a column may name the scales of a shop of which none is known: it holds no weights. */
   static boolean isOfSeveralScales(Column column) {
-    return isOfScales(column, MOST_SCALES) && !GuessFields.isBesideWeight(column);
+    boolean areWeights =
+        GuessNumbers.isNumeric(column)
+            && column.values().stream().map(String::length).distinct().count() > 1
+            && column.values().stream().anyMatch(value -> value.length() > 2);
+    return isOfScales(column, MOST_SCALES) && !areWeights && !GuessFields.isBesideWeight(column);
   }
 
   /** Asks which scale of the shop is meant by each name that the shop does not have. */

@@ -3,6 +3,7 @@ package gambrel.files.guess;
 import gambrel.files.csv.NameComparison;
 import gambrel.files.folder.Addition;
 import gambrel.trade.cuts.CutTree;
+import gambrel.trade.cuts.Kind;
 import gambrel.trade.cuts.Species;
 import gambrel.trade.rows.Field;
 import gambrel.trade.rows.ReadRow;
@@ -15,7 +16,9 @@ import gambrel.trade.shop.UnreadRow;
 import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
@@ -54,6 +57,9 @@ final class MissingCodes {
           Comparator.comparing((String c) -> c.matches("\\d+") ? "%18s".formatted(c) : c)
               .thenComparing(c -> c));
 
+  /** By item of codes.csv that is none the species for which its codes are keyed. */
+  private final Map<String, Set<Species>> own = new TreeMap<>();
+
   private boolean hasUnread;
 
   private record Missing(String name, List<ReadRow> rows) {
@@ -87,8 +93,16 @@ final class MissingCodes {
       String code = row.row().get(Field.CODE);
       weighings.add(row);
       boolean isWeighing = row.row().broken().isEmpty() && !row.removed() && !row.status().isVoid();
-      boolean isUnread = !shop.unread("codes.csv", "code", code).isEmpty();
+      var unread = shop.unread("codes.csv", "code", code);
+      boolean isUnread = !unread.isEmpty();
       hasUnread |= isUnread;
+      unread.stream()
+          .filter(bad -> bad.column().equals("item") && bad.cell().matches(WORD))
+          .map(UnreadRow::cell)
+          .forEach(
+              cell ->
+                  own.computeIfAbsent(cell, of -> EnumSet.noneOf(Species.class))
+                      .addAll(weighings.species(List.of(row))));
       if (!code.isEmpty() && isWeighing && !isUnread && known.find(code).isEmpty()) {
         missing
             .computeIfAbsent(
@@ -148,6 +162,11 @@ final class MissingCodes {
         });
     var lines = new ArrayList<String>();
     tellUnfinished(lines);
+    tell(
+        lines,
+        "A cut that only you make needs a row at the end of cuts.csv. In place of carcase may stand"
+            + " what it is cut from:",
+        own.entrySet().stream().flatMap(MissingCodes::ownCuts).toList());
     tell(lines, "codes.csv lacks codes. Look at these rows, then put them at its end:", sure);
     tell(
         lines,
@@ -186,7 +205,7 @@ final class MissingCodes {
     var blank = unfinished();
     if (!blank.isEmpty()) {
       lines.add(
-          "codes.csv has %d rows to be finished, from line %d on. %s"
+          "codes.csv has rows to be finished: %d, from line %d on. %s"
               .formatted(
                   blank.size(),
                   blank.get(0).place().line(),
@@ -196,6 +215,15 @@ final class MissingCodes {
                       .sorted()
                       .collect(Collectors.joining(" "))));
     }
+  }
+
+  /** The rows by which a text that is no item is a cut of each species. */
+  private static Stream<String> ownCuts(Map.Entry<String, Set<Species>> own) {
+    String name = own.getKey().strip();
+    String id = name.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{M}\\d]+", "-");
+    String called = name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1);
+    return own.getValue().stream()
+        .map(one -> String.join(",", one.id(), id, CutTree.ROOT, quoted(called), Kind.MEAT.id()));
   }
 
   private static String row(String code, String meaning, Missing of) {
@@ -227,9 +255,7 @@ final class MissingCodes {
    * test weights, with the weight that they should have.
    */
   private boolean isOfNobody(Missing of) {
-    return of.isWithout(Field.BODY)
-        && of.isWithout(Field.BATCH)
-        && weighings.nameBodies();
+    return of.isWithout(Field.BODY) && of.isWithout(Field.BATCH) && weighings.nameBodies();
   }
 
   /** What a test weight should weigh: the nominal value that its weighings come near to, if any. */
@@ -284,9 +310,7 @@ final class MissingCodes {
             .filter(Meaning.ADDED::equals);
     boolean unsaid = of.name().isEmpty() && meant.isEmpty();
     var first =
-        of.isOfBatches()
-            ? Stream.of(Meaning.ADDED)
-            : onRail.stream().filter(meaning -> unsaid);
+        of.isOfBatches() ? Stream.of(Meaning.ADDED) : onRail.stream().filter(meaning -> unsaid);
     var other = GuessWords.railStep(text).map(step -> step == Step.HOT ? Step.COLD : Step.HOT);
     return Stream.of(first, added, meant.stream())
         .flatMap(some -> some)

@@ -63,11 +63,6 @@ final class MissingScales {
     return alike && !first.all().isEmpty();
   }
 
-  /** Adds the scales that some rows name, if a person says that they are scales. */
-  void offer(AsRead read) {
-    open.addAll(of(read).all());
-  }
-
   private MissingScales of(AsRead read) {
     var found = new MissingScales(known);
     var ids = new IdIndex(known);

@@ -153,16 +153,26 @@ record ProposedWeights(
     if (mayBeGrams) {
       answers.add(List.of("unit=g", column.line(field)));
     }
-    if (scale.flatMap(Scale::capacity).filter(c -> most.compareTo(c) > 0).isEmpty()) {
+    // Of a scale that is known they are grams or its unit; elsewhere a point may be missing.
+    boolean isOneOfTwo = mayBeGrams && scale.isPresent();
+    if (scale.flatMap(Scale::capacity).filter(c -> most.compareTo(c) > 0).isEmpty()
+        && (isOneOfTwo || mayBeBody(0, most))) {
       answers.add(List.of("unit=" + own.id(), column.line(field)));
     }
-    // Where they are no grams of a scale that is known, a point may be missing.
-    for (int decimals = 2; decimals > 0 && (scale.isEmpty() || !mayBeGrams); decimals--) {
-      if (mayHave(decimals, values) && mayHang(own, decimals, column)) {
+    for (int decimals = 2; decimals > 0 && !isOneOfTwo; decimals--) {
+      if (mayHave(decimals, values)
+          && mayHang(own, decimals, column)
+          && mayBeBody(decimals, most)) {
         answers.add(List.of("decimal=" + decimals, column.line(field)));
       }
     }
     return answers;
+  }
+
+  /** Whether a weight with so many decimals is not more than any body has. */
+  private boolean mayBeBody(int decimals, BigDecimal weight) {
+    var kilograms = own.kilograms(weight.movePointLeft(decimals));
+    return kilograms.compareTo(BigDecimal.valueOf(NO_KILOGRAMS)) <= 0;
   }
 
   /**

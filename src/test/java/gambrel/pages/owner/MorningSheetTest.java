@@ -82,7 +82,7 @@ class MorningSheetTest {
   @Test
   void aRemarkAloneLeavesAllWell() {
     var sheet = sheet(List.of(notice(NoticeCode.CORRECTION_UNUSED, "corrections.csv", 2)));
-    assertEquals("All is well: nothing waits for you. 1 thing to look at.", sheet.story().get(0));
+    assertEquals("Nothing waits for you. 1 thing to look at.", sheet.story().get(0));
   }
 
   @Test

@@ -59,7 +59,8 @@ public final class MorningComposer {
       lead.add(wording.counted("morning.todo", waiting.urgent()));
     }
     if (lead.isEmpty()) {
-      lead.add(wording.say("morning.well"));
+      boolean isWell = waiting.toLookAt() == 0;
+      lead.add(wording.say(isWell ? "morning.well" : "morning.waits.none"));
     }
     if (waiting.toLookAt() > 0) {
       lead.add(wording.counted("morning.look", waiting.toLookAt()));
