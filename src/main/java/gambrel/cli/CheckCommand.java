@@ -14,6 +14,7 @@ import gambrel.trade.notice.Severity;
 import gambrel.trade.notice.Value;
 import gambrel.trade.reckoning.BodyAccount;
 import java.io.IOException;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -25,6 +26,7 @@ import java.util.stream.Stream;
 final class CheckCommand extends ShopCommand {
   private static final String SEVERITIES =
       "(stop: no statement goes out. hold: those of the bodies named wait. mark, note: look at it.)";
+  private static final String NOTHING_WAITS = "(A mark or note holds nothing back: look at it.)";
 
   private static final String SETTLED =
       "Every question is answered. Compare the rows above with the scale's print. A weighing that is"
@@ -128,11 +130,12 @@ final class CheckCommand extends ShopCommand {
     var isAsked = told.stream().collect(Collectors.partitioningBy(n -> isAsked(n, exports)));
     var first = isAsked.get(false);
     var advised = new HashSet<String>();
-    NoticeGroups.of(first).forEach(group -> tell(group, advised));
-    if (first.stream().anyMatch(n -> n.severity().compareTo(Severity.HOLD) <= 0)) {
-      out().println(SEVERITIES);
-    }
+    // What may have been keyed wrong comes first, as it may be the reason for all the rest.
+    NoticeGroups.of(first).stream()
+        .sorted(Comparator.comparing(group -> !isCorrection(group.get(0))))
+        .forEach(group -> tell(group, advised));
     if (!first.isEmpty()) {
+      out().println(first.stream().anyMatch(CheckCommand::waits) ? SEVERITIES : NOTHING_WAITS);
       out().println();
     }
     exports.lines().forEach(out()::println);
@@ -146,55 +149,92 @@ final class CheckCommand extends ShopCommand {
         ? ""
         : Groups.inOrder(notices.stream(), Notice::code).entrySet().stream()
             .map(of -> of.getKey().id() + " (" + of.getValue().size() + ')')
-            .collect(Collectors.joining(", ", " Other notices until then: ", "."));
+            .collect(Collectors.joining(", ", " (Until then: ", ".)"));
   }
 
-  /** Prints a group: its first notice, how many are like it, their bodies, each advice once. */
+  /** Prints a group: its first notice, where all are that wait, their bodies, each advice once. */
   private void tell(List<Notice> group, Set<String> advised) {
     tellWhere(group);
     var notice = group.get(0);
-    boolean isCorrection = notice.code() == NoticeCode.LIKELY_CAUSE && !notice.advice().isEmpty();
-    boolean alike = group.stream().allMatch(other -> other.saying().equals(notice.saying()));
-    boolean isEach = notice.severity() == Severity.NOTE && !alike && group.size() <= MOST_ADVICE;
-    var messages = group.stream().map(NoticeWords.ENGLISH::message).toList();
-    String first = messages.get(0);
-    var said =
-        isEach
-            ? messages
-            : List.of(
-                group.size() == 1 || isCorrection
-                    ? first
-                    : alike
-                        ? "%s This comes %d times; the first is shown."
-                            .formatted(first, group.size())
-                        : "%d of this kind; the first: %s".formatted(group.size(), first));
-    said.forEach(line -> out().println("  " + line));
+    said(group).forEach(line -> out().println("  " + line));
     var advice = group.stream().map(NoticeWords.ENGLISH::advice).distinct().toList();
+    boolean isCorrection = isCorrection(notice);
     if (isCorrection) {
       String lines = advice.size() == 1 ? "this line" : "these lines together";
       out().println("  If it was so, put " + lines + " into corrections.csv, with by and on:");
+    } else if (waits(notice)) {
+      group.stream()
+          .skip(1)
+          .limit(MOST_ADVICE)
+          .filter(other -> !other.place().equals(notice.place()))
+          .forEach(other -> out().println("  also " + where(other)));
     }
     // Lines of corrections stand below their heading, though another body's cause has the same.
     advice.stream()
         .filter(line -> isCorrection || advised.add(line))
         .limit(MOST_ADVICE)
         .forEach(line -> out().println("  " + line));
+    if (notice.code() == NoticeCode.OWNER_MISSING && !notice.scale().isEmpty()) {
+      group.stream().limit(MOST_ADVICE).map(CheckCommand::ofBody).forEach(out()::println);
+    }
+  }
+
+  /** The row of corrections.csv that says of which body a weighing is. */
+  private static String ofBody(Notice notice) {
+    String ticket = notice.ticket().isEmpty() ? notice.place().toString() : notice.ticket();
+    return "    %s,%s,,body,BODY,BY,ON,not keyed".formatted(notice.scale(), ticket);
+  }
+
+  /** What a group says: each note, or once what all say, or the first and how many there are. */
+  private static List<String> said(List<Notice> group) {
+    var notice = group.get(0);
+    boolean alike = group.stream().allMatch(other -> other.saying().equals(notice.saying()));
+    var messages = group.stream().map(NoticeWords.ENGLISH::message).toList();
+    if (notice.severity() == Severity.NOTE && !alike && group.size() <= MOST_ADVICE) {
+      return messages;
+    }
+    boolean isOne = group.size() == 1 || isCorrection(notice);
+    return List.of(
+        isOne
+            ? messages.get(0)
+            : alike
+                ? "%s This comes %d times.".formatted(messages.get(0), group.size())
+                : "%d of this kind; the first: %s".formatted(group.size(), messages.get(0)));
   }
 
   /** Prints severity and code of a group, where its first notice stands, and the bodies of all. */
   private void tellWhere(List<Notice> group) {
     var notice = group.get(0);
     var bodies = group.stream().map(Notice::body).filter(b -> !b.isEmpty()).distinct().toList();
-    var words =
-        Stream.of(
+    out()
+        .println(
+            joined(
                 notice.severity().id(),
                 notice.code().id(),
-                notice.place().toString(),
-                notice.scale().isEmpty() ? "" : "scale " + notice.scale(),
-                notice.ticket().isEmpty() ? "" : "ticket " + notice.ticket(),
-                bodies.isEmpty() ? "" : "body " + String.join(", ", bodies))
-            .filter(word -> !word.isEmpty());
-    out().println(words.collect(Collectors.joining(" ")));
+                where(notice),
+                bodies.isEmpty() ? "" : "body " + String.join(", ", bodies)));
+  }
+
+  /** File, line, scale and ticket of a notice, as far as it has them. */
+  private static String where(Notice notice) {
+    return joined(
+        notice.place().toString(),
+        notice.scale().isEmpty() ? "" : "scale " + notice.scale(),
+        notice.ticket().isEmpty() ? "" : "ticket " + notice.ticket());
+  }
+
+  private static String joined(String... words) {
+    return Stream.of(words).filter(word -> !word.isEmpty()).collect(Collectors.joining(" "));
+  }
+
+  /** Whether a statement or a row waits for what a notice says. */
+  private static boolean waits(Notice notice) {
+    return notice.severity().compareTo(Severity.HOLD) <= 0;
+  }
+
+  /** Whether a notice offers lines for corrections.csv. */
+  private static boolean isCorrection(Notice notice) {
+    return notice.code() == NoticeCode.LIKELY_CAUSE && !notice.advice().isEmpty();
   }
 
   /**

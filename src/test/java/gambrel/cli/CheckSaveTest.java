@@ -275,7 +275,7 @@ class CheckSaveTest {
 
     check("--save");
 
-    assertTrue(said.contains("Other notices until then: held (2), "), said);
+    assertTrue(said.contains("(Until then: held (2), "), said);
     assertFalse(said.contains("hold held"), said);
   }
 }

@@ -272,10 +272,7 @@ class MainTest {
 
     assertEquals(1, result.code());
     assertTrue(
-        result
-            .out()
-            .endsWith(
-                "\nThen check again. Other notices until then: held (1), code-unknown (1).\n"),
+        result.out().endsWith("\nThen check again. (Until then: held (1), code-unknown (1).)\n"),
         result.out());
     assertFalse(Files.exists(shop.reports()));
     assertEquals(result.code(), gambrel("run", path, AS_OF).code());
@@ -291,8 +288,7 @@ class MainTest {
     var lines = gambrel("check", path, AS_OF).out().lines().toList();
 
     assertEquals(
-        "Then check again. Other notices until then: held (1), code-unknown (7).",
-        lines.get(lines.size() - 1));
+        "Then check again. (Until then: held (1), code-unknown (7).)", lines.get(lines.size() - 1));
     for (int i = 0; i < 3; i++) {
       String row = "    zz" + i + ",ITEM,STEP,";
       assertEquals(1, lines.stream().filter(row::equals).count(), lines::toString);

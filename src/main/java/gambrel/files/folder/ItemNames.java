@@ -13,6 +13,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -43,11 +44,17 @@ public final class ItemNames {
   /** How well a word fits another one that differs by a slip of the keys. */
   private static final double SLIP = 0.9;
 
+  /** By how much the item that a text clearly means fits better than any other. */
+  private static final double CLEARLY = 0.1;
+
   private static final Pattern VOWELS = Pattern.compile("[aeiou]");
   private static final Pattern DOUBLE = Pattern.compile("(.)\\1");
 
-  /** What plurals end with. */
-  private static final Pattern PLURAL = Pattern.compile("e?n|er?|e?s|x");
+  /** What plurals and participles end with. */
+  private static final Pattern ENDING = Pattern.compile("e?n|er?|e?s|x|e?d");
+
+  /** A letter behind the last word, as where a scale cuts a name short. */
+  private static final Pattern LAST_LETTER = Pattern.compile("(?<=\\p{L}{2})\\h+\\p{L}$");
 
   /** The fewest letters by which the end of a compound is known. */
   private static final int SHORTEST_END = 5;
@@ -67,12 +74,18 @@ public final class ItemNames {
   /**
    * What an item is called.
    *
+   * @param isOnPages whether pages call the item so
    * @param isOwn whether it says of the bone just what the tables say
    * @param plain the name as it is compared
    * @param words its words, in order of the alphabet
    */
   private record Name(
-      Item item, Species species, boolean isOwn, String plain, List<String> words) {}
+      Item item,
+      Species species,
+      boolean isOnPages,
+      boolean isOwn,
+      String plain,
+      List<String> words) {}
 
   /** An item with how well a text fits it, and whether it is of a likely species. */
   private record Fit(Item item, boolean isLikely, double score) {}
@@ -89,8 +102,9 @@ public final class ItemNames {
   }
 
   /**
-   * The items that have just the words of a text for a name, in any order and number. A word that
-   * is only nearly alike, or short for another, does not count.
+   * The items that have just the words of a text for a name, in any order and number; of a species
+   * those alone, if there are some, that pages call so. A word that is only nearly alike, or short
+   * for another, does not count.
    *
    * @param likely the species that it is of, if it names none; all if this is empty
    */
@@ -98,11 +112,36 @@ public final class ItemNames {
     String plain = NameComparison.plain(text);
     var words = words(text);
     var of = species(text);
-    return names(of.isEmpty() ? likely : of)
-        .filter(name -> name.plain.equals(plain) || !words.isEmpty() && words.equals(name.words))
+    var found =
+        names(of.isEmpty() ? likely : of)
+            .filter(
+                name -> name.plain.equals(plain) || !words.isEmpty() && words.equals(name.words))
+            .toList();
+    var called =
+        found.stream().filter(Name::isOnPages).map(Name::species).collect(Collectors.toSet());
+    return found.stream()
+        .filter(name -> name.isOnPages || !called.contains(name.species))
         .map(Name::item)
         .distinct()
         .toList();
+  }
+
+  /**
+   * The item that a text of a species means, though with words that are short for those of its name
+   * or have a slip; empty if another one is nearly as like it.
+   */
+  public Optional<Item> clear(String text, Species species) {
+    var fits = fits(text, Set.of(species)).filter(Fit::isLikely).toList();
+    return fits.stream()
+        .limit(1)
+        .filter(best -> best.score >= SLIP)
+        .filter(
+            best ->
+                fits.stream()
+                    .filter(other -> !other.item.equals(best.item))
+                    .noneMatch(other -> other.score > best.score - CLEARLY))
+        .map(Fit::item)
+        .findFirst();
   }
 
   /**
@@ -111,12 +150,22 @@ public final class ItemNames {
    * @param likely the species that it is probably of; their items come first
    */
   public List<Item> nearest(String text, Set<Species> likely) {
-    String plain = NameComparison.plain(text);
-    var words = words(text);
+    var ids = new HashSet<String>();
+    return fits(text, likely)
+        .map(Fit::item)
+        .filter(item -> ids.add(item.id()))
+        .limit(MOST_NEAR)
+        .toList();
+  }
+
+  /** All items with how well a text fits them; the likely ones first, then the best. */
+  private Stream<Fit> fits(String text, Set<Species> likely) {
+    String whole = LAST_LETTER.matcher(text.strip()).replaceFirst("");
+    String plain = NameComparison.plain(whole);
+    var words = words(whole);
     if (known.isEmpty()) {
       names(Set.of()).forEach(name -> known.addAll(name.words));
     }
-    var ids = new HashSet<String>();
     return names(species(text))
         .filter(Name::isOwn)
         .map(
@@ -126,11 +175,7 @@ public final class ItemNames {
                     likely.contains(name.species),
                     name.plain.equals(plain) ? 1 : score(words, name.words)))
         .filter(fit -> fit.score > 0)
-        .sorted(Comparator.comparing(Fit::isLikely).thenComparing(Fit::score).reversed())
-        .map(Fit::item)
-        .filter(item -> ids.add(item.id()))
-        .limit(MOST_NEAR)
-        .toList();
+        .sorted(Comparator.comparing(Fit::isLikely).thenComparing(Fit::score).reversed());
   }
 
   /** Whether a text has a word, and only words for species. */
@@ -160,21 +205,24 @@ public final class ItemNames {
         species -> {
           var also = BuiltInTables.also(species, region);
           return tree.items().stream()
-              .flatMap(
-                  item ->
-                      Stream.of(
-                              Stream.of(item.id()),
-                              Stream.of(item.name().split("[()]")),
-                              also.getOrDefault(item.id(), List.of()).stream())
-                          .flatMap(some -> some)
-                          .filter(name -> !name.isBlank())
-                          .flatMap(name -> names(name, tree, item)))
+              .flatMap(item -> names(item, also.getOrDefault(item.id(), List.of()), tree))
               .toList();
         });
   }
 
+  /** The names of an item; what stands before or in brackets is only another name. */
+  private static Stream<Name> names(Item item, List<String> also, CutTree tree) {
+    var parts = Stream.of(item.name().split("[()]")).filter(part -> !part.isBlank()).toList();
+    boolean isWhole = parts.size() == 1;
+    return Stream.of(
+            names(item.id(), false, tree, item),
+            parts.stream().flatMap(part -> names(part, isWhole, tree, item)),
+            also.stream().flatMap(other -> names(other, false, tree, item)))
+        .flatMap(some -> some);
+  }
+
   /** A name, alone and with what may be added to it: that the cut is on the bone, or is not. */
-  private static Stream<Name> names(String name, CutTree tree, Item item) {
+  private static Stream<Name> names(String name, boolean isOnPages, CutTree tree, Item item) {
     boolean says = name.toLowerCase(Locale.ROOT).contains("bone");
     var bone = tree.facts(item.id()).bone().filter(is -> !says);
     return Stream.concat(
@@ -186,6 +234,7 @@ public final class ItemNames {
                 new Name(
                     item,
                     tree.species(),
+                    isOnPages,
                     added.isEmpty(),
                     NameComparison.plain(name + added),
                     words(name + added)));
@@ -205,7 +254,7 @@ public final class ItemNames {
     if (others.contains(word)) {
       return 1;
     }
-    if (others.stream().anyMatch(other -> isPlural(word, other) || isPlural(other, word))) {
+    if (others.stream().anyMatch(other -> isFormOf(word, other) || isFormOf(other, word))) {
       return SLIP;
     }
     if (isKnown) {
@@ -219,10 +268,10 @@ public final class ItemNames {
         : others.stream().mapToDouble(other -> SLIP * part(word, other)).max().orElse(0);
   }
 
-  /** Whether a word is another one with the end of a plural. */
-  private static boolean isPlural(String word, String other) {
+  /** Whether a word is another one with the end of a plural or participle. */
+  private static boolean isFormOf(String word, String other) {
     return word.startsWith(other)
-        && PLURAL.matcher(word).region(other.length(), word.length()).matches();
+        && ENDING.matcher(word).region(other.length(), word.length()).matches();
   }
 
   /** How much of a word another one has, if it is short for it or either ends as the other. */

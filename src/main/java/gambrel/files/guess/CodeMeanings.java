@@ -24,6 +24,8 @@ final class CodeMeanings {
   private static final Set<Kind> BY_LIKENESS =
       Set.of(Kind.CARCASE, Kind.PIECE, Kind.MEAT, Kind.TRIM, Kind.OFFAL);
 
+  private static final Set<Kind> PACKED = Set.of(Kind.PIECE, Kind.MEAT, Kind.OFFAL);
+
   private final CutTrees cuts;
   private final ItemNames names;
 
@@ -46,7 +48,19 @@ final class CodeMeanings {
             : items;
   }
 
-  /** What a text may mean, though it has not just the words of it. */
+  /** What a text clearly means of each species, though with words cut short; empty if not clear. */
+  private List<Meaning> clear(String text, Set<Species> species) {
+    var each =
+        species.stream()
+            .sorted()
+            .map(one -> names.clear(text, one).filter(item -> PACKED.contains(item.kind())))
+            .toList();
+    return each.stream().allMatch(Optional::isPresent)
+        ? ofAll(each.stream().flatMap(Optional::stream).distinct().toList(), species)
+        : List.of();
+  }
+
+  /** What a text may mean, though it has not just the words of it: one thing if that is clear. */
   List<Meaning> near(String text, Set<Species> likely) {
     var items =
         likely.stream()
@@ -57,7 +71,8 @@ final class CodeMeanings {
             .filter(item -> !item.id().matches("(left|right)-.*"))
             .distinct()
             .toList();
-    return ofAll(items, likely);
+    var clear = clear(text, likely);
+    return clear.isEmpty() ? ofAll(items, likely) : clear;
   }
 
   /** Whether each of several species has an item that is meant, or none is. */

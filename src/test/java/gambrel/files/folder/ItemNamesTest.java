@@ -10,6 +10,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
@@ -165,6 +166,34 @@ class ItemNamesTest {
   void aNameWithShortWordsOrEndsOfThemIsNearItsItem(Species species, String text, String id) {
     var near = ids(names(Region.UK).nearest(text, Set.of(species)));
     assertTrue(near.contains(id), near::toString);
+  }
+
+  /** Names of twelve letters, and short forms, as labels have them (common practice). */
+  @ParameterizedTest
+  @CsvSource({
+    "BEEF, FEATHER BLAD, oyster-blade",
+    "BEEF, SILVERSIDE J, silverside",
+    "BEEF, SIRLOIN STK, striploin-steak",
+    "BEEF, TOP RUMP JNT, thick-flank-roast",
+    "LAMB, BREAST ROLL, breast-rolled",
+    "LAMB, NECK SLICED, neck-chop",
+    "PORK, LEG JNT, leg-roast",
+    "PORK, BELY SLICES, belly-slices",
+    "BEEF, SHIN SLICED, ",
+    "BEEF, FORE RIB JNT, ",
+    "LAMB, SHOULDER JNT, ",
+    "LAMB, BEST END CUT, ",
+    "BEEF, STEAK, ",
+  })
+  void aNameCutShortIsClearOnlyIfNoOtherIsNearlyAsLikeIt(Species species, String text, String id) {
+    assertEquals(Optional.ofNullable(id), names(Region.UK).clear(text, species).map(Item::id));
+  }
+
+  /** A rump steak is what the page calls so, though a German sirloin steak has the name too. */
+  @Test
+  void whatPagesCallAnItemComesBeforeItsOtherNames() {
+    assertEquals(
+        List.of("rump-steak"), ids(names(Region.UK).named("RUMP STEAK", Set.of(Species.BEEF))));
   }
 
   @ParameterizedTest
