@@ -135,7 +135,7 @@ final class CheckCommand extends ShopCommand {
         .sorted(Comparator.comparing(group -> !isCorrection(group.get(0))))
         .forEach(group -> tell(group, advised));
     if (!first.isEmpty()) {
-      out().println(first.stream().anyMatch(CheckCommand::waits) ? SEVERITIES : NOTHING_WAITS);
+      out().println(told.stream().anyMatch(CheckCommand::waits) ? SEVERITIES : NOTHING_WAITS);
       out().println();
     }
     exports.lines().forEach(out()::println);

@@ -27,6 +27,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Properties;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -37,6 +38,8 @@ import org.apache.commons.csv.CSVRecord;
 public final class BuiltInTables {
   private static final CSVFormat FORMAT =
       CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get();
+
+  private static final Map<String, List<CSVRecord>> ROWS = new ConcurrentHashMap<>();
 
   /** The languages of the pages but English. */
   private static final List<String> LANGUAGES = List.of("de", "es", "fr");
@@ -207,8 +210,12 @@ public final class BuiltInTables {
             row.get("source")));
   }
 
-  /** The rows of {@code /gambrel/NAME.csv}. */
+  /** The rows of {@code /gambrel/NAME.csv}, which is read once. */
   static List<CSVRecord> rows(String name) {
+    return ROWS.computeIfAbsent(name, BuiltInTables::read);
+  }
+
+  private static List<CSVRecord> read(String name) {
     String path = "/gambrel/" + name + ".csv";
     try (var in = BuiltInTables.class.getResourceAsStream(path)) {
       if (in == null) {

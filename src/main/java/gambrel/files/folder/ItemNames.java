@@ -47,6 +47,9 @@ public final class ItemNames {
   /** By how much the item that a text clearly means fits better than any other. */
   private static final double CLEARLY = 0.1;
 
+  /** Two words that say one thing. */
+  private static final Pattern BONE_IN = Pattern.compile("\\bbone\\W+(?:in|on)\\b");
+
   private static final Pattern VOWELS = Pattern.compile("[aeiou]");
   private static final Pattern DOUBLE = Pattern.compile("(.)\\1");
 
@@ -223,7 +226,7 @@ public final class ItemNames {
 
   /** A name, alone and with what may be added to it: that the cut is on the bone, or is not. */
   private static Stream<Name> names(String name, boolean isOnPages, CutTree tree, Item item) {
-    boolean says = name.toLowerCase(Locale.ROOT).contains("bone");
+    boolean says = name.toLowerCase(Locale.ROOT).replace("t-bone", "").contains("bone");
     var bone = tree.facts(item.id()).bone().filter(is -> !says);
     return Stream.concat(
             Stream.of(""),
@@ -313,7 +316,8 @@ public final class ItemNames {
 
   /** The words of a text in the singular and in order, without the species and small ones. */
   private static List<String> words(String text) {
-    return Stream.of(SpeciesWords.NAMED.matcher(plain(text)).replaceAll(" ").split("[^\\p{L}]+"))
+    String one = BONE_IN.matcher(plain(text)).replaceAll("bonein");
+    return Stream.of(SpeciesWords.NAMED.matcher(one).replaceAll(" ").split("[^\\p{L}]+"))
         .filter(word -> !SMALL.contains(word))
         .map(word -> word.replaceFirst("(?<=[^s]{3})s$", ""))
         .distinct()

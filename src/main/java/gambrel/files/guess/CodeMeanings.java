@@ -75,6 +75,15 @@ final class CodeMeanings {
     return clear.isEmpty() ? ofAll(items, likely) : clear;
   }
 
+  /** Whether a quarter of some words, or more, are of cuts or of the rail. */
+  boolean areOfCuts(List<String> words, Set<Species> likely) {
+    long known =
+        words.stream()
+            .filter(word -> GuessWords.railStep(word).isPresent() || !named(word, likely).isEmpty())
+            .count();
+    return known * 4 >= words.size();
+  }
+
   /** Whether each of several species has an item that is meant, or none is. */
   boolean isOfAll(Meaning meaning, Set<Species> species) {
     return meaning.item().isEmpty()

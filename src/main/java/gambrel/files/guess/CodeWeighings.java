@@ -10,6 +10,7 @@ import gambrel.trade.shop.IdIndex;
 import gambrel.trade.shop.Shop;
 import gambrel.trade.shop.Step;
 import java.math.BigDecimal;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -25,6 +26,9 @@ final class CodeWeighings {
 
   /** No code of the rail weighs less than half of another one of its body. */
   private static final BigDecimal TWICE = BigDecimal.valueOf(2);
+
+  /** A code of the rail weighs at least so much of what all lighter ones of its body weigh. */
+  private static final BigDecimal MOST_OF_IT = new BigDecimal("0.8");
 
   private final Map<String, Body> bodies;
   private final IdIndex ids;
@@ -121,17 +125,21 @@ final class CodeWeighings {
         .flatMap(killed -> row.time().map(time -> time.toLocalDate().equals(killed)));
   }
 
-  /** Whether no code of a body has more than twice the weight, as only those of the rail have. */
+  /** Whether a code may be of the rail by what it weighs of each body. */
   private boolean isHeavy(String code, List<ReadRow> rows) {
     return byBody(rows).keySet().stream()
         .map(body -> weights.getOrDefault(body, Map.of()))
-        .allMatch(
-            its ->
-                its.values().stream()
-                    .noneMatch(
-                        other ->
-                            its.getOrDefault(code, BigDecimal.ZERO).multiply(TWICE).compareTo(other)
-                                < 0));
+        .allMatch(its -> isHeavy(its.getOrDefault(code, BigDecimal.ZERO), its.values()));
+  }
+
+  /** Whether a weight is not much less than another of its body, nor than all lighter ones. */
+  private static boolean isHeavy(BigDecimal own, Collection<BigDecimal> all) {
+    var lighter =
+        all.stream()
+            .filter(other -> other.compareTo(own.multiply(MOST_OF_IT)) < 0)
+            .reduce(BigDecimal.ZERO, BigDecimal::add);
+    return all.stream().noneMatch(other -> own.multiply(TWICE).compareTo(other) < 0)
+        && own.compareTo(lighter.multiply(MOST_OF_IT)) >= 0;
   }
 
   /** Whether rows are two, within an hour, and neither weighs a quarter more than the other. */

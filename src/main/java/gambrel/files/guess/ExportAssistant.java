@@ -8,6 +8,7 @@ import gambrel.files.layout.Layouts;
 import gambrel.trade.measure.Groups;
 import gambrel.trade.notice.Place;
 import gambrel.trade.rows.Field;
+import gambrel.trade.rows.ReadRow;
 import gambrel.trade.rows.RowDisposition;
 import gambrel.trade.shop.Shop;
 import gambrel.trade.shop.UnreadRow;
@@ -308,13 +309,11 @@ public final class ExportAssistant {
     }
     if (asked.isEmpty()) {
       say("  The first rows, and how each is read:");
-      read.rows().stream()
-          .limit(SHOWN_ROWS)
-          .forEach(
-              row -> {
-                say("    " + RowWords.cut(row.row().raw()));
-                say("      = " + RowWords.told(row));
-              });
+      read.rows().stream().limit(SHOWN_ROWS).forEach(this::row);
+      if (read.rows().size() > SHOWN_ROWS) {
+        say("  The last row:");
+        row(read.rows().get(read.rows().size() - 1));
+      }
       cancelled(read);
     }
     long files = read.rows().stream().map(row -> row.place().file()).distinct().count();
@@ -369,6 +368,12 @@ public final class ExportAssistant {
                   bad.get(0).place(),
                   RowWords.cut(AsRead.problem(bad.get(0)).orElseThrow())));
     }
+  }
+
+  /** Says how a row is read, below it as it stands. */
+  private void row(ReadRow row) {
+    say("    " + RowWords.cut(row.row().raw()));
+    say("      = " + RowWords.told(row));
   }
 
   /** Says which weighings are cancelled, and by which rows, and which stand again. */
@@ -459,6 +464,7 @@ public final class ExportAssistant {
             ? Optional.<GuessTable.Column>empty()
             : draft.unused().stream()
                 .filter(LayoutProposal::isOfSeveralScales)
+                .filter(column -> !LayoutProposal.areCuts(column, shop))
                 .filter(
                     column ->
                         !draft.has("code")

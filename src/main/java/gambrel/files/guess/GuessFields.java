@@ -158,9 +158,15 @@ final class GuessFields {
       case "time", "date", "clock" -> other >= name && fits(field, column, BY_CONTENT);
       case "body", "code" ->
           other > name && hasDigits(column) && fits(field, column, 0)
-              || other == name && fits(field, column, BY_KNOWN);
+              || other == name
+                  && fits(field, column, BY_KNOWN)
+                  && (areKnown(field, column) || !areKnown(field, choice.column()));
       default -> false;
     };
+  }
+
+  private boolean areKnown(String field, Column column) {
+    return column.values().stream().allMatch(known.get(field));
   }
 
   /** How many different values of a column are ids or codes of the shop. */
@@ -455,10 +461,12 @@ final class GuessFields {
                     || isBeforeMode(column));
     boolean constant = words.size() == 1 && (whole || counted) && !named;
     boolean figures = words.stream().anyMatch(word -> word.matches(".*\\d{3}.*|.{20,}"));
+    boolean areSteps = words.stream().allMatch(word -> GuessWords.railStep(word).isPresent());
     if (words.size() > MOST_STATUSES
         || isDecimal(words)
         || constant
         || figures
+        || areSteps
         || GuessWords.areOfMode(words)) {
       return -1;
     }
@@ -473,11 +481,15 @@ final class GuessFields {
             : 0;
   }
 
-  /** Whether words for gross and net stand behind it, as behind one for a steady weight. */
+  /**
+   * Whether words for gross and net stand behind it, as behind one for a steady weight. Numbers of
+   * two digits are rather codes.
+   */
   private boolean isBeforeMode(Column column) {
-    return table.columns().stream()
-        .filter(next -> next.number() == column.number() + 1 && !next.values().isEmpty())
-        .anyMatch(next -> GuessWords.areOfMode(next.values()));
+    return !column.values().stream().allMatch(word -> word.matches("\\d{2,}"))
+        && table.columns().stream()
+            .filter(next -> next.number() == column.number() + 1 && !next.values().isEmpty())
+            .anyMatch(next -> GuessWords.areOfMode(next.values()));
   }
 
   /**
@@ -551,8 +563,8 @@ final class GuessFields {
 
   /**
    * Whether numbers, with or without letters or a # before them, go up, but for a few times at
-   * which they begin again, as on another day. One in a few may stand twice, such as that of a
-   * reprint.
+   * which they begin again, as on another day, or stand again, as in another file. One in a few may
+   * stand twice, such as that of a reprint.
    */
   static boolean isCounting(List<String> values) {
     if (values.size() < 2 || !values.stream().allMatch(v -> v.matches("[\\p{L}#]{0,3}\\d{1,9}"))) {
@@ -567,11 +579,15 @@ final class GuessFields {
     var back =
         IntStream.range(1, numbers.size())
             .filter(i -> numbers.get(i) < numbers.get(i - 1))
-            .mapToObj(numbers::get)
+            .boxed()
             .toList();
     int odd = back.size() + all.size() - numbers.size();
     return numbers.size() > 1
-        && back.stream().allMatch(number -> number <= numbers.get(0))
+        && back.stream()
+            .allMatch(
+                i ->
+                    numbers.get(i) <= numbers.get(0)
+                        || numbers.subList(0, i).contains(numbers.get(i)))
         && odd * GuessNumbers.SOME < all.size();
   }
 }

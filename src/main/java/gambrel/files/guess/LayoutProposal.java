@@ -230,20 +230,24 @@ final class LayoutProposal {
   }
 
   /**
-   * Takes the one column left of words for the code, unless these name no cuts and there are
-   * numbers beside them that come again; else the one column without a name that comes again.
+   * Takes the one column left of words for hot and cold for the code; else that of other words,
+   * unless these name no cuts and there are numbers beside them that come again; else the one
+   * column without a name that comes again.
    */
   private void takeCode() {
     var left = draft.unused().stream().filter(column -> !isOfFiles(column)).toList();
     var words = left.stream().filter(guesses::isName).toList();
-    if (words.size() == 1) {
+    var steps = words.stream().filter(LayoutProposal::areSteps).toList();
+    if (steps.size() == 1) {
+      draft.choose("code", steps.get(0), "it says hot and cold");
+    } else if (words.size() == 1) {
       var only = words.get(0);
       boolean isDoubtful =
           left.stream()
               .filter(other -> other.cells().stream().allMatch(cell -> cell.matches("\\d{1,6}")))
               .filter(other -> other.cells().stream().distinct().count() < other.cells().size())
               .anyMatch(other -> !GuessFields.goWithEachOther(only, other));
-      if (!isDoubtful || areCuts(only)) {
+      if (!isDoubtful || areCuts(only, shop)) {
         draft.choose("code", only, "the one column of words left");
       }
     } else {
@@ -252,6 +256,10 @@ final class LayoutProposal {
           "the one column left whose values come again",
           column -> left.contains(column) && guesses.comesAgain(column));
     }
+  }
+
+  private static boolean areSteps(Column column) {
+    return column.values().stream().allMatch(word -> GuessWords.railStep(word).isPresent());
   }
 
   /** Whether each of several files has a value of its own in a column. */
@@ -266,19 +274,10 @@ final class LayoutProposal {
     return both < files.size() && different > 1 && both == files.stream().distinct().count();
   }
 
-  /** Whether a quarter of the words of a column, or more, are of cuts or of the rail. */
-  private boolean areCuts(Column column) {
-    var meanings = new CodeMeanings(shop);
+  /** Whether the words of a column are of cuts or of the rail. */
+  static boolean areCuts(Column column, Shop shop) {
     var species = shop.bodies().values().stream().map(Body::species).collect(Collectors.toSet());
-    var words = column.values().stream().distinct().toList();
-    long known =
-        words.stream()
-            .filter(
-                word ->
-                    GuessWords.railStep(word).isPresent()
-                        || !meanings.named(word, species).isEmpty())
-            .count();
-    return known * 4 >= words.size();
+    return new CodeMeanings(shop).areOfCuts(column.values().stream().distinct().toList(), species);
   }
 
   /** Whether a column without a name may be of weights in steps of the scale, maybe in grams. */

@@ -164,8 +164,8 @@ final class MissingCodes {
     tellUnfinished(lines);
     tell(
         lines,
-        "A cut that only you make needs a row at the end of cuts.csv. In place of carcase may stand"
-            + " what it is cut from:",
+        "If it is none of the cuts named above, but one that only you make, put its row at the end of"
+            + " cuts.csv. In place of carcase may stand what it is cut from:",
         own.entrySet().stream().flatMap(MissingCodes::ownCuts).toList());
     tell(lines, "codes.csv lacks codes. Look at these rows, then put them at its end:", sure);
     tell(
@@ -283,7 +283,7 @@ final class MissingCodes {
     return name.indexOf(',') < 0 ? name : '"' + name.replace("\"", "\"\"") + '"';
   }
 
-  /** What a code has just the words of; two where these mean two. */
+  /** What a code has just the words of; of a carcase as a side where each body has two. */
   private List<Meaning> named(String code, Missing of) {
     var found =
         Stream.of(of.name(), code)
@@ -291,9 +291,8 @@ final class MissingCodes {
             .filter(some -> !some.isEmpty())
             .findFirst()
             .orElse(List.of());
-    return weighings.areOfSides(code, of.rows())
-        ? found.stream().flatMap(MissingCodes::orSide).distinct().toList()
-        : found.stream().distinct().toList();
+    boolean areSides = weighings.areOfSides(code, of.rows());
+    return found.stream().map(is -> areSides ? asSide(is) : is).distinct().toList();
   }
 
   /** What a code may mean, though it has not just the words of it. */
@@ -319,11 +318,10 @@ final class MissingCodes {
         .toList();
   }
 
-  /** A weight of the whole carcase, before it the same of a side. */
-  private static Stream<Meaning> orSide(Meaning meaning) {
+  private static Meaning asSide(Meaning meaning) {
     return meaning.item().equals(CutTree.ROOT)
-        ? Stream.of(new Meaning(CutTree.SIDE, meaning.step()), meaning)
-        : Stream.of(meaning);
+        ? new Meaning(CutTree.SIDE, meaning.step())
+        : meaning;
   }
 
   private Set<Species> likely(Missing of) {

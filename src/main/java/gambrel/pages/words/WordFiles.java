@@ -82,7 +82,9 @@ public final class WordFiles {
         Stream.of(ENGLISH, language)
             .distinct()
             .flatMap(
-                of -> Stream.of(texts(builtIn, kind, of, wanted), texts(shops, kind, of, wanted)));
+                of ->
+                    Stream.of(texts(builtIn, kind, of, wanted), texts(shops, kind, of, wanted))
+                        .distinct());
     var words = Words.of(files.flatMap(List::stream).toList());
     check(kind, words);
     return words;

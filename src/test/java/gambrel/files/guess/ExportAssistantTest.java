@@ -1656,22 +1656,47 @@ class ExportAssistantTest {
   @ParameterizedTest
   @CsvSource({
     // Two sides of each, within minutes.
-    "9:02, 151.5, 2026-07-28, true",
+    "9:02, 151.5, 2026-07-28, side",
     // A hot and a cold weight, and a weight with that of a quarter.
-    "9:02, 149.0, 2026-07-29, false",
-    "9:02, 71.5, 2026-07-28, false",
+    "9:02, 149.0, 2026-07-29, carcase",
+    "9:02, 71.5, 2026-07-28, carcase",
   })
-  void aRailCodeThatMostBodiesHaveTwiceMayBeOfSides(
-      String clock, String second, String day, boolean sides) {
+  void aRailCodeThatMostBodiesHaveTwiceIsOfSides(
+      String clock, String second, String day, String item) {
     var said =
         said(
             "No,When,Body,Code,Net\n1,2026-07-28 9:00,B17,HOT,152.5\n2,%s %s,B17,HOT,%s\n"
                     .formatted(day, clock, second)
                 + "3,2026-07-28 9:05,A12,HOT,150.5\n4,%s %s,A12,HOT,%s\n"
                     .formatted(day, clock, second));
-    var both = List.of("HOT,side,hot,", "HOT,carcase,hot,");
-    assertEquals(sides, open(said).equals(both), () -> String.join("\n", said));
-    assertTrue(said.contains("    HOT,carcase,hot,"), () -> String.join("\n", said));
+    assertEquals(List.of(), open(said), () -> String.join("\n", said));
+    assertSays(said, "    HOT," + item + ",hot,");
+  }
+
+  /** What hangs stands in another column, which names no scale. */
+  @Test
+  void hotAndColdInAColumnOfTheirOwnAreTheCodes() {
+    var lines = new StringBuilder("No,When,Body,Piece,State,Net\n");
+    for (int i = 0; i < 4; i++) {
+      lines.append(
+          "%d,2026-07-%d 9:0%d,B17,SIDE %s,%s,15%d.5\n"
+              .formatted(
+                  i, 27 + i / 2, i, i % 2 == 0 ? "LEFT" : "RIGHT", i < 2 ? "HOT" : "COLD", 4 - i));
+    }
+    var said = said(lines.toString());
+    assertTrue(settings(said).contains("column.code=State"), said::toString);
+    assertFalse(said.toString().contains("To be answered"), said::toString);
+    assertSays(said, "    HOT,side,hot,");
+    assertSays(said, "    COLD,side,cold,");
+  }
+
+  /** The last lines of a file stand again at the head of the next one. */
+  @Test
+  void numbersThatStandAgainInTheNextFileStillCount() {
+    assertTrue(
+        GuessFields.isCounting(List.of("11", "12", "13", "14", "15", "16", "15", "16", "17")));
+    assertFalse(
+        GuessFields.isCounting(List.of("11", "12", "13", "14", "15", "16", "18", "17", "19")));
   }
 
   @Test
