@@ -267,6 +267,44 @@ class CheckSaveTest {
     assertEquals(files, Trees.files(shop));
   }
 
+  /** The steps of the first scale say nothing of the second one. */
+  @Test
+  void gramsAreOfferedThoughTheShopHasAScaleInKilograms() throws IOException {
+    add("scales.csv", "rail,kg,0.2\n");
+    Files.createDirectories(shop.resolve("exports/rail"));
+    add("exports/rail/r.csv", "time,body,code,net\n2026-07-28 09:00,L1,hot,20.4\n");
+    add(
+        "exports/hall/a.txt",
+        """
+        No;When;Body;Code;Net;X
+        1;28.07.2026 09:05;L1;21;2640;620
+        2;28.07.2026 09:15;L1;22;2660;620
+        3;28.07.2026 09:26;L1;23;3320;1480
+        4;28.07.2026 09:39;L1;21;1620;0
+        """);
+
+    check();
+
+    assertTrue(said.contains("    unit=g\n"), said);
+    assertFalse(said.contains("name the scales"), said);
+  }
+
+  @Test
+  void aCutOfTheShopsOwnComesWithItsRowForCuts() throws IOException {
+    add("exports/hall/a.txt", rows("ok"));
+    check("--save");
+    String codes = file("codes.csv");
+    Files.writeString(shop.resolve("codes.csv"), codes.replace("\n3,leg,", "\n3,Gran's roll,"));
+
+    check();
+    String row = "lamb,gran-s-roll,carcase,Gran's roll,meat";
+    assertTrue(said.contains("    " + row + '\n'), said);
+
+    add("cuts.csv", row + '\n');
+    check();
+    assertFalse(said.contains("Gran's roll"), said);
+  }
+
   @Test
   void asLongAsItAsksOneReasonOfHeldBodiesIsGiven() throws IOException {
     add("bodies.csv", "L2,lamb,2026-07-28\n");

@@ -296,6 +296,24 @@ class MainTest {
   }
 
   @Test
+  void rowsWithoutABodyComeWithTheirRowsForCorrections() {
+    shop.weigh("bench", "05T11:00:00", "", "rump", "1")
+        .weigh("bench", "05T11:01:00", "", "rump", "2");
+    shop.write();
+
+    var lines = gambrel("check", path, AS_OF).out().lines().toList();
+
+    assertEquals(1, lines.stream().filter(line -> line.startsWith("hold owner-missing ")).count());
+    assertEquals(1, lines.stream().filter(line -> line.startsWith("  also exports/")).count());
+    assertEquals(
+        2,
+        lines.stream()
+            .filter(line -> line.matches("    bench,[^,]+,,body,BODY,BY,ON,not keyed"))
+            .count(),
+        lines::toString);
+  }
+
+  @Test
   void checkNamesEveryBodyOfNoticesThatAreAlike() {
     shop.beef("B2", "ann").replace("codes.csv", "rump,rump,", "rump,t-bone,");
     shop.replace("shop.properties", "region=au", "region=uk").write();
