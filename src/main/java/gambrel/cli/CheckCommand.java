@@ -3,6 +3,7 @@ package gambrel.cli;
 import gambrel.files.csv.OrderedParallel;
 import gambrel.files.guess.ExportAssistant;
 import gambrel.files.guess.WrongUnit;
+import gambrel.insight.cause.CorrectionLines;
 import gambrel.night.NightOutcome;
 import gambrel.night.RefusedException;
 import gambrel.pages.owner.morning.NoticeGroups;
@@ -13,6 +14,7 @@ import gambrel.trade.notice.NoticeWords;
 import gambrel.trade.notice.Severity;
 import gambrel.trade.notice.Value;
 import gambrel.trade.reckoning.BodyAccount;
+import gambrel.trade.rows.Field;
 import java.io.IOException;
 import java.util.Comparator;
 import java.util.HashSet;
@@ -140,11 +142,12 @@ final class CheckCommand extends ShopCommand {
     }
     exports.lines().forEach(out()::println);
     if (exports.isOpen()) {
-      out().println("Then check again." + ended(isAsked.get(true)));
+      out().println("Then check again." + untilThen(isAsked.get(true)));
     }
   }
 
-  private static String ended(List<Notice> notices) {
+  /** How many notices of each code are there till then; empty if there are none. */
+  private static String untilThen(List<Notice> notices) {
     return notices.isEmpty()
         ? ""
         : Groups.inOrder(notices.stream(), Notice::code).entrySet().stream()
@@ -182,7 +185,9 @@ final class CheckCommand extends ShopCommand {
   /** The row of corrections.csv that says of which body a weighing is. */
   private static String ofBody(Notice notice) {
     String ticket = notice.ticket().isEmpty() ? notice.place().toString() : notice.ticket();
-    return "    %s,%s,,body,BODY,BY,ON,not keyed".formatted(notice.scale(), ticket);
+    return "    "
+        + CorrectionLines.row(
+            notice.scale(), ticket, "", Field.BODY.id(), "BODY", "BY", "ON", "not keyed");
   }
 
   /** What a group says: each note, or once what all say, or the first and how many there are. */

@@ -5,13 +5,11 @@ import gambrel.files.folder.UnreadableShop;
 import gambrel.pages.explain.CutList;
 import gambrel.trade.cuts.Species;
 import gambrel.trade.measure.FileWord;
-import gambrel.trade.shop.Body;
 import gambrel.trade.shop.Shop;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.stream.Collectors;
 
 /** Prints the items that codes may name. */
 final class CutsCommand extends Command {
@@ -46,7 +44,7 @@ final class CutsCommand extends Command {
               .orElseThrow(
                   () -> new BadUsage('"' + asked.get() + "\" is no species of the program.")));
     }
-    var ofBodies = read.bodies().values().stream().map(Body::species).collect(Collectors.toSet());
+    var ofBodies = read.species();
     return ofBodies.isEmpty() ? EnumSet.allOf(Species.class) : EnumSet.copyOf(ofBodies);
   }
 }

@@ -27,10 +27,12 @@ final class CodeMeanings {
   private static final Set<Kind> PACKED = Set.of(Kind.PIECE, Kind.MEAT, Kind.OFFAL);
 
   private final CutTrees cuts;
+  private final Set<Species> species;
   private final ItemNames names;
 
   CodeMeanings(Shop shop) {
     this.cuts = shop.cuts();
+    this.species = shop.species();
     this.names = new ItemNames(cuts, shop.settings().region());
   }
 
@@ -75,11 +77,13 @@ final class CodeMeanings {
     return clear.isEmpty() ? ofAll(items, likely) : clear;
   }
 
-  /** Whether a quarter of some words, or more, are of cuts or of the rail. */
-  boolean areOfCuts(List<String> words, Set<Species> likely) {
+  /** Whether a quarter of the words of a column, or more, are of cuts or of the rail. */
+  boolean areOfCuts(GuessTable.Column column) {
+    var words = column.values().stream().distinct().toList();
     long known =
         words.stream()
-            .filter(word -> GuessWords.railStep(word).isPresent() || !named(word, likely).isEmpty())
+            .filter(
+                word -> GuessWords.railStep(word).isPresent() || !named(word, species).isEmpty())
             .count();
     return known * 4 >= words.size();
   }

@@ -48,6 +48,7 @@ public final class ExportAssistant {
   /** The end of the day of the run. */
   private final OffsetDateTime asOf;
 
+  private final CodeMeanings meanings;
   private final MissingCodes codes;
   private final MissingScales scales;
   private final List<Line> lines = new ArrayList<>();
@@ -83,7 +84,8 @@ public final class ExportAssistant {
     this.shop = shop;
     this.today = today;
     this.layouts = new Layouts(folder, shop, new ArrayList<>(), this::isScale);
-    this.codes = new MissingCodes(shop);
+    this.meanings = new CodeMeanings(shop);
+    this.codes = new MissingCodes(shop, meanings);
     this.scales = new MissingScales(shop.scales().keySet());
     this.asOf = today.plusDays(1).atStartOfDay(shop.settings().zone()).toOffsetDateTime();
   }
@@ -464,7 +466,7 @@ public final class ExportAssistant {
             ? Optional.<GuessTable.Column>empty()
             : draft.unused().stream()
                 .filter(LayoutProposal::isOfSeveralScales)
-                .filter(column -> !LayoutProposal.areCuts(column, shop))
+                .filter(column -> !meanings.areOfCuts(column))
                 .filter(
                     column ->
                         !draft.has("code")

@@ -461,12 +461,11 @@ final class GuessFields {
                     || isBeforeMode(column));
     boolean constant = words.size() == 1 && (whole || counted) && !named;
     boolean figures = words.stream().anyMatch(word -> word.matches(".*\\d{3}.*|.{20,}"));
-    boolean areSteps = words.stream().allMatch(word -> GuessWords.railStep(word).isPresent());
     if (words.size() > MOST_STATUSES
         || isDecimal(words)
         || constant
         || figures
-        || areSteps
+        || GuessWords.areOfRail(words)
         || GuessWords.areOfMode(words)) {
       return -1;
     }
@@ -583,11 +582,11 @@ final class GuessFields {
             .toList();
     int odd = back.size() + all.size() - numbers.size();
     return numbers.size() > 1
+        && odd * GuessNumbers.SOME < all.size()
         && back.stream()
             .allMatch(
                 i ->
                     numbers.get(i) <= numbers.get(0)
-                        || numbers.subList(0, i).contains(numbers.get(i)))
-        && odd * GuessNumbers.SOME < all.size();
+                        || numbers.subList(0, i).contains(numbers.get(i)));
   }
 }

@@ -175,6 +175,11 @@ final class GuessWords {
         .anyMatch(word -> isIn("status.void", word));
   }
 
+  /** Whether each word is for hot or for cold. */
+  static boolean areOfRail(List<String> words) {
+    return words.stream().allMatch(word -> railStep(word).isPresent());
+  }
+
   /** Whether words only say which weights are gross and which are net. */
   static boolean areOfMode(List<String> words) {
     return words.stream().allMatch(word -> isIn("mode", word.toLowerCase(Locale.ROOT)));

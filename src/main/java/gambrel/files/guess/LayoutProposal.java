@@ -7,7 +7,6 @@ import gambrel.files.layout.LayoutTypes;
 import gambrel.files.layout.Layouts;
 import gambrel.trade.measure.WeightUnit;
 import gambrel.trade.rows.Field;
-import gambrel.trade.shop.Body;
 import gambrel.trade.shop.CodeIndex;
 import gambrel.trade.shop.Scale;
 import gambrel.trade.shop.ScaleCode;
@@ -237,7 +236,7 @@ final class LayoutProposal {
   private void takeCode() {
     var left = draft.unused().stream().filter(column -> !isOfFiles(column)).toList();
     var words = left.stream().filter(guesses::isName).toList();
-    var steps = words.stream().filter(LayoutProposal::areSteps).toList();
+    var steps = words.stream().filter(column -> GuessWords.areOfRail(column.values())).toList();
     if (steps.size() == 1) {
       draft.choose("code", steps.get(0), "it says hot and cold");
     } else if (words.size() == 1) {
@@ -247,7 +246,7 @@ final class LayoutProposal {
               .filter(other -> other.cells().stream().allMatch(cell -> cell.matches("\\d{1,6}")))
               .filter(other -> other.cells().stream().distinct().count() < other.cells().size())
               .anyMatch(other -> !GuessFields.goWithEachOther(only, other));
-      if (!isDoubtful || areCuts(only, shop)) {
+      if (!isDoubtful || new CodeMeanings(shop).areOfCuts(only)) {
         draft.choose("code", only, "the one column of words left");
       }
     } else {
@@ -256,10 +255,6 @@ final class LayoutProposal {
           "the one column left whose values come again",
           column -> left.contains(column) && guesses.comesAgain(column));
     }
-  }
-
-  private static boolean areSteps(Column column) {
-    return column.values().stream().allMatch(word -> GuessWords.railStep(word).isPresent());
   }
 
   /** Whether each of several files has a value of its own in a column. */
@@ -272,12 +267,6 @@ final class LayoutProposal {
             .count();
     long different = column.cells().stream().distinct().count();
     return both < files.size() && different > 1 && both == files.stream().distinct().count();
-  }
-
-  /** Whether the words of a column are of cuts or of the rail. */
-  static boolean areCuts(Column column, Shop shop) {
-    var species = shop.bodies().values().stream().map(Body::species).collect(Collectors.toSet());
-    return new CodeMeanings(shop).areOfCuts(column.values().stream().distinct().toList(), species);
   }
 
   /** Whether a column without a name may be of weights in steps of the scale, maybe in grams. */

@@ -8,7 +8,6 @@ import gambrel.trade.cuts.Species;
 import gambrel.trade.rows.Field;
 import gambrel.trade.rows.ReadRow;
 import gambrel.trade.rows.RowDisposition;
-import gambrel.trade.shop.Body;
 import gambrel.trade.shop.CodeIndex;
 import gambrel.trade.shop.Shop;
 import gambrel.trade.shop.Step;
@@ -49,7 +48,6 @@ final class MissingCodes {
   private final CodeIndex known;
   private final CodeWeighings weighings;
   private final CodeMeanings meanings;
-  private final Set<Species> species;
 
   /** By code, numbers by their size, its name and its rows. */
   private final TreeMap<String, Missing> missing =
@@ -74,12 +72,12 @@ final class MissingCodes {
     }
   }
 
-  MissingCodes(Shop shop) {
+  /** Those of a shop; {@code meanings} of its words. */
+  MissingCodes(Shop shop, CodeMeanings meanings) {
     this.shop = shop;
     this.known = CodeIndex.of(shop);
     this.weighings = new CodeWeighings(shop);
-    this.meanings = new CodeMeanings(shop);
-    this.species = shop.bodies().values().stream().map(Body::species).collect(Collectors.toSet());
+    this.meanings = meanings;
   }
 
   /** Adds the codes of exports. */
@@ -326,7 +324,7 @@ final class MissingCodes {
 
   private Set<Species> likely(Missing of) {
     var own = weighings.species(of.rows());
-    return own.isEmpty() ? species : own;
+    return own.isEmpty() ? shop.species() : own;
   }
 
   /** By code the text beside it, if the export has an unused column that goes with the code. */

@@ -119,11 +119,11 @@ record ProposedWeights(
     var capacity = scale.flatMap(Scale::capacity);
     var division = scale.map(Scale::division).orElse(BigDecimal.ONE);
     boolean areSteps = own == WeightUnit.KG && areSteps(values, division.movePointRight(3));
-    var limit =
+    boolean isTooMuch =
         capacity
-            .map(BigDecimal.TEN::multiply)
-            .or(() -> Optional.of(BigDecimal.valueOf(NO_KILOGRAMS)).filter(kilograms -> areSteps));
-    if (limit.filter(l -> most.compareTo(l) > 0).isPresent()) {
+            .map(c -> most.compareTo(c.multiply(BigDecimal.TEN)) > 0)
+            .orElseGet(() -> areSteps && !mayBeBody(0, most));
+    if (isTooMuch) {
       draft.setting(
           "Its whole numbers are grams: %s %s are too much."
               .formatted(most.toPlainString(), own.id()),

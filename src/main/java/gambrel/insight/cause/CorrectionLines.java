@@ -131,9 +131,12 @@ public final class CorrectionLines {
 
   /** The cells, those of {@code by} and {@code on} blank, and the reason. */
   private static Phrase line(String key, String... cells) {
-    String quoted =
-        Stream.of(cells).map(CorrectionLines::quoted).collect(Collectors.joining(",", "", ",,"));
-    return Phrase.of(key).with("cells", quoted);
+    return Phrase.of(key).with("cells", row(cells) + ",,");
+  }
+
+  /** Cells of a row for {@code corrections.csv}, in quotes where a comma or the like needs them. */
+  public static String row(String... cells) {
+    return Stream.of(cells).map(CorrectionLines::quoted).collect(Collectors.joining(","));
   }
 
   private static String quoted(String cell) {

@@ -2,11 +2,14 @@ package gambrel.trade.shop;
 
 import gambrel.trade.cuts.CutTrees;
 import gambrel.trade.cuts.Foods;
+import gambrel.trade.cuts.Species;
 import gambrel.trade.measure.ByteOrder;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedMap;
+import java.util.stream.Collectors;
 
 /**
  * The shop folder without the exports.
@@ -59,6 +62,11 @@ public record Shop(
     corrections = List.copyOf(corrections);
     releases = List.copyOf(releases);
     unread = List.copyOf(unread);
+  }
+
+  /** The species of the bodies. */
+  public Set<Species> species() {
+    return bodies.values().stream().map(Body::species).collect(Collectors.toSet());
   }
 
   /** The rows of a file that cannot be read and name {@code id} in {@code column}. */
