@@ -4,14 +4,13 @@ import gambrel.files.csv.NameComparison;
 import gambrel.trade.cuts.CutTree;
 import gambrel.trade.cuts.CutTrees;
 import gambrel.trade.cuts.Item;
+import gambrel.trade.cuts.Kind;
 import gambrel.trade.cuts.Region;
 import gambrel.trade.cuts.Species;
-import java.text.Normalizer;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -26,29 +25,14 @@ import java.util.stream.Stream;
 public final class ItemNames {
   private static final int MOST_NEAR = 3;
 
-  /** Words that tell no item from another. */
-  private static final Set<String> SMALL = Set.of("", "and", "the");
-
-  /** The words for species; read when a name is compared first. */
-  private static final class SpeciesWords {
-    /** By word the species that it means. */
-    static final Map<String, Species> MEANT =
-        BuiltInTables.speciesWords().entrySet().stream()
-            .collect(Collectors.toMap(word -> plain(word.getKey()), Map.Entry::getValue));
-
-    /** A species, such as in "leg of lamb"; elsewhere "of" may be "off" without its end. */
-    static final Pattern NAMED =
-        Pattern.compile("\\b((?:of|de|du|d)\\W+)?(" + String.join("|", MEANT.keySet()) + ")s?\\b");
-  }
-
   /** How well a word fits another one that differs by a slip of the keys. */
   private static final double SLIP = 0.9;
 
   /** By how much the item that a text clearly means fits better than any other. */
   private static final double CLEARLY = 0.1;
 
-  /** Two words that say one thing. */
-  private static final Pattern BONE_IN = Pattern.compile("\\bbone\\W+(?:in|on)\\b");
+  /** How well a text fits mince, sausages or trim if it has their words. */
+  private static final double MIXED = 0.9;
 
   private static final Pattern VOWELS = Pattern.compile("[aeiou]");
   private static final Pattern DOUBLE = Pattern.compile("(.)\\1");
@@ -69,7 +53,7 @@ public final class ItemNames {
   private final Region region;
 
   /** The names of each species; read when they are needed first. */
-  private final Map<Species, List<Name>> names = new EnumMap<>(Species.class);
+  private final Map<Species, Names> names = new EnumMap<>(Species.class);
 
   /** The words of all names; found when they are needed first. */
   private final Set<String> known = new HashSet<>();
@@ -78,20 +62,63 @@ public final class ItemNames {
    * What an item is called.
    *
    * @param isOnPages whether pages call the item so
-   * @param isOwn whether it says of the bone just what the tables say
    * @param plain the name as it is compared
-   * @param words its words, in order of the alphabet
+   * @param says what it says
+   * @param bone whether the item is on the bone by the tables; empty if that is not known
    */
   private record Name(
       Item item,
       Species species,
       boolean isOnPages,
-      boolean isOwn,
       String plain,
-      List<String> words) {}
+      CutWords says,
+      Optional<Boolean> bone) {
 
-  /** An item with how well a text fits it, and whether it is of a likely species. */
-  private record Fit(Item item, boolean isLikely, double score) {}
+    /** A text that says nothing of the bone means no name that does. */
+    boolean agrees(CutWords text) {
+      return text.bone().isPresent()
+          ? !isAgainst(text.bone(), bone) && !isAgainst(text.bone(), says.bone())
+          : says.bone().isEmpty();
+    }
+
+    private static boolean isAgainst(Optional<Boolean> one, Optional<Boolean> other) {
+      return one.isPresent() && other.isPresent() && !one.equals(other);
+    }
+  }
+
+  /** The names of a species. */
+  private record Names(
+      List<Name> all, Map<String, List<Name>> byPlain, Map<List<String>, List<Name>> byWords) {
+    static Names of(List<Name> all) {
+      return new Names(
+          all,
+          all.stream().collect(Collectors.groupingBy(Name::plain)),
+          all.stream().collect(Collectors.groupingBy(name -> name.says().words())));
+    }
+
+    /** Those that a text means: of several ways to be one the first that any is. */
+    List<Name> meant(String plain, CutWords text) {
+      var same = byWords.getOrDefault(text.words(), List.of());
+      return Stream.of(
+              Stream.concat(
+                  byPlain.getOrDefault(plain, List.of()).stream(),
+                  same.stream().filter(name -> name.says().bone().equals(text.bone()))),
+              same.stream().filter(name -> name.agrees(text)),
+              byWords.getOrDefault(text.telling(), List.of()).stream()
+                  .filter(name -> name.agrees(text)))
+          .map(Stream::toList)
+          .filter(found -> !found.isEmpty())
+          .findFirst()
+          .orElse(List.of());
+    }
+  }
+
+  /** A name with how well a text fits it. */
+  private record Fit(Name name, double score) {
+    Item item() {
+      return name.item();
+    }
+  }
 
   /**
    * The names of a shop's items.
@@ -107,26 +134,24 @@ public final class ItemNames {
   /**
    * The items that have just the words of a text for a name, in any order and number; of a species
    * those alone, if there are some, that pages call so. A word that is only nearly alike, or short
-   * for another, does not count.
+   * for one that the trade does not shorten so, does not count. Words that tell no cut from another
+   * are passed over where no name has them.
    *
    * @param likely the species that it is of, if it names none; all if this is empty
    */
   public List<Item> named(String text, Set<Species> likely) {
     String plain = NameComparison.plain(text);
-    var words = words(text);
-    var of = species(text);
-    var found =
-        names(of.isEmpty() ? likely : of)
-            .filter(
-                name -> name.plain.equals(plain) || !words.isEmpty() && words.equals(name.words))
-            .toList();
-    var called =
-        found.stream().filter(Name::isOnPages).map(Name::species).collect(Collectors.toSet());
-    return found.stream()
-        .filter(name -> name.isOnPages || !called.contains(name.species))
-        .map(Name::item)
+    var says = CutWords.of(text);
+    return names(says, likely)
+        .flatMap(names -> onPages(names.meant(plain, says)))
         .distinct()
         .toList();
+  }
+
+  /** The items that pages call so; all if they call none so. */
+  private static Stream<Item> onPages(List<Name> names) {
+    boolean isCalled = names.stream().anyMatch(Name::isOnPages);
+    return names.stream().filter(name -> name.isOnPages || !isCalled).map(Name::item);
   }
 
   /**
@@ -134,14 +159,14 @@ public final class ItemNames {
    * or have a slip; empty if another one is nearly as like it.
    */
   public Optional<Item> clear(String text, Species species) {
-    var fits = fits(text, Set.of(species)).filter(Fit::isLikely).toList();
+    var fits = fits(text, Set.of(species)).filter(fit -> fit.name.species() == species).toList();
     return fits.stream()
         .limit(1)
         .filter(best -> best.score >= SLIP)
         .filter(
             best ->
                 fits.stream()
-                    .filter(other -> !other.item.equals(best.item))
+                    .filter(other -> !other.item().equals(best.item()))
                     .noneMatch(other -> other.score > best.score - CLEARLY))
         .map(Fit::item)
         .findFirst();
@@ -150,7 +175,7 @@ public final class ItemNames {
   /**
    * The items, at most three, of which a text has most words; none if it has no word of any.
    *
-   * @param likely the species that it is probably of; their items come first
+   * @param likely the species that it is of, if it names none; all if this is empty
    */
   public List<Item> nearest(String text, Set<Species> likely) {
     var ids = new HashSet<String>();
@@ -161,56 +186,47 @@ public final class ItemNames {
         .toList();
   }
 
-  /** All items with how well a text fits them; the likely ones first, then the best. */
+  /** The names with how well a text fits them; the best first. */
   private Stream<Fit> fits(String text, Set<Species> likely) {
     String whole = LAST_LETTER.matcher(text.strip()).replaceFirst("");
     String plain = NameComparison.plain(whole);
-    var words = words(whole);
+    var says = CutWords.of(whole);
     if (known.isEmpty()) {
-      names(Set.of()).forEach(name -> known.addAll(name.words));
+      names(Set.of())
+          .flatMap(names -> names.all().stream())
+          .forEach(name -> known.addAll(name.says().words()));
     }
-    return names(species(text))
-        .filter(Name::isOwn)
-        .map(
-            name ->
-                new Fit(
-                    name.item,
-                    likely.contains(name.species),
-                    name.plain.equals(plain) ? 1 : score(words, name.words)))
+    return names(says, likely)
+        .flatMap(names -> names.all().stream())
+        .map(name -> new Fit(name, name.plain.equals(plain) ? 1 : score(says, name)))
         .filter(fit -> fit.score > 0)
-        .sorted(Comparator.comparing(Fit::isLikely).thenComparing(Fit::score).reversed());
+        .sorted(Comparator.comparing(Fit::score).reversed());
   }
 
   /** Whether a text has a word, and only words for species. */
   public static boolean isOfSpecies(String text) {
-    return !species(text).isEmpty() && words(text).isEmpty();
+    var says = CutWords.of(text);
+    return !says.species().isEmpty() && says.telling().isEmpty() && says.bone().isEmpty();
   }
 
-  /** The species that a text names. */
-  private static Set<Species> species(String text) {
-    return SpeciesWords.NAMED
-        .matcher(plain(text))
-        .results()
-        .map(found -> SpeciesWords.MEANT.get(found.group(2)))
-        .collect(Collectors.toSet());
+  /** The names of the species that a text names, else of the likely ones. */
+  private Stream<Names> names(CutWords text, Set<Species> likely) {
+    return names(text.species().isEmpty() ? likely : text.species());
   }
 
-  /** The names of items of some species, of all if none is given. */
-  private Stream<Name> names(Set<Species> of) {
+  /** The names of some species, of all if none is given. */
+  private Stream<Names> names(Set<Species> of) {
     return cuts.all().stream()
         .filter(tree -> of.isEmpty() || of.contains(tree.species()))
-        .flatMap(tree -> names(tree).stream());
+        .map(tree -> names.computeIfAbsent(tree.species(), species -> names(tree)));
   }
 
-  private List<Name> names(CutTree tree) {
-    return names.computeIfAbsent(
-        tree.species(),
-        species -> {
-          var also = BuiltInTables.also(species, region);
-          return tree.items().stream()
-              .flatMap(item -> names(item, also.getOrDefault(item.id(), List.of()), tree))
-              .toList();
-        });
+  private Names names(CutTree tree) {
+    var also = BuiltInTables.also(tree.species(), region);
+    return Names.of(
+        tree.items().stream()
+            .flatMap(item -> names(item, also.getOrDefault(item.id(), List.of()), tree))
+            .toList());
   }
 
   /** The names of an item; what stands before or in brackets is only another name. */
@@ -218,35 +234,42 @@ public final class ItemNames {
     var parts = Stream.of(item.name().split("[()]")).filter(part -> !part.isBlank()).toList();
     boolean isWhole = parts.size() == 1;
     return Stream.of(
-            names(item.id(), false, tree, item),
-            parts.stream().flatMap(part -> names(part, isWhole, tree, item)),
-            also.stream().flatMap(other -> names(other, false, tree, item)))
+            Stream.of(name(item.id(), false, tree, item)),
+            parts.stream().map(part -> name(part, isWhole, tree, item)),
+            also.stream().map(other -> name(other, false, tree, item)))
         .flatMap(some -> some);
   }
 
-  /** A name, alone and with what may be added to it: that the cut is on the bone, or is not. */
-  private static Stream<Name> names(String name, boolean isOnPages, CutTree tree, Item item) {
-    boolean says = name.toLowerCase(Locale.ROOT).replace("t-bone", "").contains("bone");
-    var bone = tree.facts(item.id()).bone().filter(is -> !says);
-    return Stream.concat(
-            Stream.of(""),
-            bone.stream()
-                .flatMap(is -> is ? Stream.of(" bone in", " bone on") : Stream.of(" boneless")))
-        .map(
-            added ->
-                new Name(
-                    item,
-                    tree.species(),
-                    isOnPages,
-                    added.isEmpty(),
-                    NameComparison.plain(name + added),
-                    words(name + added)));
+  private static Name name(String name, boolean isOnPages, CutTree tree, Item item) {
+    return new Name(
+        item,
+        tree.species(),
+        isOnPages,
+        NameComparison.plain(name),
+        CutWords.of(name),
+        tree.facts(item.id()).bone());
   }
 
-  /** How well words fit those of a name: those that both have, of all; the words count twice. */
-  private double score(List<String> words, List<String> own) {
+  /**
+   * How well words fit those of a name: those that both have, of all; the words count twice. What
+   * is said of the bone is one more. Mince, sausages and trim are that, whatever is said of the
+   * meat in them.
+   */
+  private double score(CutWords text, Name name) {
+    var words = text.telling();
+    var own = name.says.words();
+    if (isMixed(name.item) && !own.isEmpty() && words.containsAll(own)) {
+      return MIXED + own.size() / 100.0;
+    }
     double same = words.stream().mapToDouble(word -> alike(word, known.contains(word), own)).sum();
-    return 3 * same / Math.max(1, 2 * words.size() + own.size());
+    boolean isSame = text.bone().isPresent() && name.agrees(text);
+    int size = words.size() + (text.bone().isPresent() ? 1 : 0);
+    int ownSize = own.size() + (isSame || name.says.bone().isPresent() ? 1 : 0);
+    return 3 * (same + (isSame && same > 0 ? 1 : 0)) / Math.max(1, 2 * size + ownSize);
+  }
+
+  private static boolean isMixed(Item item) {
+    return item.kind() == Kind.TRIM || item.facts().minced().orElse(false);
   }
 
   /**
@@ -305,23 +328,5 @@ public final class ItemNames {
         && found > 1
         && found * MOST_OF_SHORT >= other.length()
         && word.charAt(0) == other.charAt(0);
-  }
-
-  /** A text in small letters without accents. */
-  private static String plain(String text) {
-    return Normalizer.normalize(text.toLowerCase(Locale.ROOT), Normalizer.Form.NFD)
-        .replaceAll("\\p{M}", "")
-        .replace("œ", "oe");
-  }
-
-  /** The words of a text in the singular and in order, without the species and small ones. */
-  private static List<String> words(String text) {
-    String one = BONE_IN.matcher(plain(text)).replaceAll("bonein");
-    return Stream.of(SpeciesWords.NAMED.matcher(one).replaceAll(" ").split("[^\\p{L}]+"))
-        .filter(word -> !SMALL.contains(word))
-        .map(word -> word.replaceFirst("(?<=[^s]{3})s$", ""))
-        .distinct()
-        .sorted()
-        .toList();
   }
 }
