@@ -3,7 +3,6 @@ package gambrel.cli;
 import gambrel.files.csv.OrderedParallel;
 import gambrel.files.guess.ExportAssistant;
 import gambrel.files.guess.WrongUnit;
-import gambrel.insight.cause.CorrectionLines;
 import gambrel.night.NightOutcome;
 import gambrel.night.RefusedException;
 import gambrel.pages.owner.morning.NoticeGroups;
@@ -15,6 +14,7 @@ import gambrel.trade.notice.Severity;
 import gambrel.trade.notice.Value;
 import gambrel.trade.reckoning.BodyAccount;
 import gambrel.trade.rows.Field;
+import gambrel.trade.rows.PastedRow;
 import java.io.IOException;
 import java.util.Comparator;
 import java.util.HashSet;
@@ -186,7 +186,7 @@ final class CheckCommand extends ShopCommand {
   private static String ofBody(Notice notice) {
     String ticket = notice.ticket().isEmpty() ? notice.place().toString() : notice.ticket();
     return "    "
-        + CorrectionLines.row(
+        + PastedRow.of(
             notice.scale(), ticket, "", Field.BODY.id(), "BODY", "BY", "ON", "not keyed");
   }
 

@@ -68,7 +68,7 @@ public record PdfDocuments(
   }
 
   private static void makeOne(boolean layOut) {
-    var renderer = new PageRenderer(new Templates(Optional.empty()));
+    var renderer = new PageRenderer(Templates.builtIn());
     var view = new CoverView(new PageView("en", false, "", "", ""), List.of("x"));
     var info = new DocumentInfo("", "en", "", "", Instant.EPOCH);
     (layOut ? renderer : renderer.fillingOnly()).render(COVER, view, info, List.of());
@@ -80,8 +80,9 @@ public record PdfDocuments(
    * @param shopFolder the folder within which the settings' templates folder lies, if there is one
    */
   public static Documents of(Path shopFolder, Settings settings) {
-    var builtIn = new Templates(Optional.empty());
-    var templates = new Templates(settings.templates().map(shopFolder::resolve));
+    var builtIn = Templates.builtIn();
+    var templates =
+        settings.templates().map(shopFolder::resolve).map(Templates::of).orElse(builtIn);
     return new PdfDocuments(
         settings,
         templates,

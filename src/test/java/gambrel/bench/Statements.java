@@ -18,7 +18,6 @@ import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.Executors;
 
@@ -35,7 +34,7 @@ import java.util.concurrent.Executors;
 public final class Statements {
   private static final double NANOS = 1e9;
 
-  private final PageRenderer renderer = new PageRenderer(new Templates(Optional.empty()));
+  private final PageRenderer renderer = new PageRenderer(Templates.builtIn());
   private final int count;
   private final int threads;
 

@@ -14,7 +14,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import org.junit.jupiter.api.io.TempDir;
@@ -38,7 +37,7 @@ class MorningSheetLanguagesTest {
   @TempDir private Path work;
 
   private static MorningView sheet(MorningReport report, String language) {
-    var templates = new Templates(Optional.empty());
+    var templates = Templates.builtIn();
     var words =
         new WordFiles(
             templates.files()::text, templates.files()::text, report.night().shop().settings());

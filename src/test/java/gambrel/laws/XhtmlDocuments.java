@@ -30,7 +30,7 @@ public final class XhtmlDocuments implements Documents {
   /** Stands between a page and what is attached to it. */
   static final char ATTACHED = '\0';
 
-  private static final Templates TEMPLATES = new Templates(Optional.of(Path.of("templates")));
+  private static final Templates TEMPLATES = Templates.of(Path.of("templates"));
 
   private final WordFiles words;
   private final LikeBodies like;

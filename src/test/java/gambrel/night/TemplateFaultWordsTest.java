@@ -12,7 +12,6 @@ import gambrel.trade.notice.NoticeWords;
 import gambrel.trade.notice.ValueFormat;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -41,7 +40,7 @@ class TemplateFaultWordsTest {
   }
 
   private static NoticeWords words(String language) {
-    var file = new Templates(Optional.empty()).files().text("notices_" + language + ".properties");
+    var file = Templates.builtIn().files().text("notices_" + language + ".properties");
     return new NoticeWords(
         Words.of(List.of(file.orElseThrow())).texts(), ValueFormat.PLAIN, part -> "");
   }

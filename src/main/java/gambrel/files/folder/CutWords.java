@@ -2,14 +2,13 @@ package gambrel.files.folder;
 
 import gambrel.trade.cuts.Species;
 import java.text.Normalizer;
-import java.util.Comparator;
-import java.util.HashMap;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.UnaryOperator;
+import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -23,10 +22,13 @@ import java.util.stream.Stream;
  * @param telling those of its words that tell one cut from another
  */
 record CutWords(
-    Set<Species> species, Optional<Boolean> bone, List<String> words, List<String> telling) {
+    Set<Species> species, Optional<Boolean> bone, Set<String> words, Set<String> telling) {
 
   /** Words that tell no item from another. */
   private static final Set<String> SMALL = Set.of("", "and", "the");
+
+  /** What stands before a species, as in "leg of lamb"; elsewhere "of" may be a short "off". */
+  private static final Set<String> OF = Set.of("of", "de", "du", "d");
 
   private static final String BONE_IN = "bonein";
   private static final String BONELESS = "boneless";
@@ -34,82 +36,78 @@ record CutWords(
   /** What is rolled is boned. */
   private static final String ROLLED = "rolled";
 
+  /** The most words that stand for one. */
+  private static final int LONGEST = 3;
+
+  private static final Pattern NO_LETTERS = Pattern.compile("[^\\p{L}]+");
+  private static final Pattern OWNED = Pattern.compile("['’]s\\b");
+  private static final Pattern PLURAL = Pattern.compile("(?<=[^s]{3})s$");
+  private static final Pattern ACCENTS = Pattern.compile("\\p{M}");
+
   /**
-   * How labels write words, each with the one that stands for it here; those that tell no cut from
-   * another with none. Common practice of the trade.
+   * How labels write words, each with what it stands for; those that tell no cut from another with
+   * nothing. Common practice of the trade.
    */
-  private static final Map<String, String> MEANT = new HashMap<>();
+  private static final Map<String, String> MEANT =
+      BuiltInTables.rows("cuts/words").stream()
+          .collect(
+              Collectors.toMap(
+                  row -> String.join(" ", written(row.get("word"))), row -> row.get("means")));
 
   private static final Map<String, Species> OF_SPECIES =
       BuiltInTables.speciesWords().entrySet().stream()
           .collect(Collectors.toMap(word -> plain(word.getKey()), Map.Entry::getValue));
 
-  /** A species, such as in "leg of lamb"; elsewhere "of" may be "off" without its end. */
-  private static final Pattern SPECIES =
-      Pattern.compile(
-          "\\b((?:of|de|du|d)\\W+)?(" + String.join("|", OF_SPECIES.keySet()) + ")s?\\b");
-
-  private static final Pattern WRITTEN;
-
-  static {
-    BuiltInTables.rows("cuts/words").forEach(row -> MEANT.put(row.get("word"), row.get("means")));
-    WRITTEN =
-        Pattern.compile(
-            MEANT.keySet().stream()
-                .sorted(Comparator.comparing(String::length).reversed())
-                .map(word -> word.replace(" ", "[^\\p{L}]+"))
-                .collect(Collectors.joining("|", "(?<!\\p{L})(", ")s?(?!\\p{L})")));
-  }
-
   /** What a text says. */
   static CutWords of(String text) {
-    String plain = plain(text).replaceAll("['’]s\\b", "s");
-    var species =
-        SPECIES
-            .matcher(plain)
-            .results()
-            .map(found -> OF_SPECIES.get(found.group(2)))
-            .collect(Collectors.toSet());
-    String rest = SPECIES.matcher(plain).replaceAll(" ");
-    var words = words(rest, CutWords::all);
+    var written = written(text);
+    var species = EnumSet.noneOf(Species.class);
+    var words = new TreeSet<String>();
+    var telling = new TreeSet<String>();
+    for (int at = 0; at < written.size(); ) {
+      int next = at + 1;
+      String word = written.get(at);
+      for (int end = Math.min(at + LONGEST, written.size()); end > at; end--) {
+        String some = String.join(" ", written.subList(at, end));
+        if (MEANT.containsKey(some)) {
+          word = some;
+          next = end;
+          break;
+        }
+      }
+      boolean isOf = OF.contains(word) && next < written.size();
+      if (OF_SPECIES.containsKey(word)) {
+        species.add(OF_SPECIES.get(word));
+      } else if (!isOf || !OF_SPECIES.containsKey(written.get(next))) {
+        String means = MEANT.getOrDefault(word, word);
+        words.addAll(List.of((means.isEmpty() ? word : means).split(" ")));
+        telling.addAll(List.of(means.split(" ")));
+      }
+      at = next;
+    }
     boolean isBoned = words.contains(BONELESS) || words.contains(ROLLED);
-    var bone =
-        words.contains(BONE_IN) == isBoned
-            ? Optional.<Boolean>empty()
-            : Optional.of(words.contains(BONE_IN));
-    return new CutWords(
-        species, bone, withoutBone(words), withoutBone(words(rest, CutWords::telling)));
+    var bone = Optional.of(words.contains(BONE_IN)).filter(isOn -> isOn != isBoned);
+    Stream.of(words, telling).forEach(CutWords::leaveOut);
+    return new CutWords(species, bone, words, telling);
   }
 
-  /** What a text that stands in the table means; one that tells no cut from another is left out. */
-  private static String telling(String written) {
-    return MEANT.get(written.replaceAll("[^\\p{L}]+", " "));
-  }
-
-  /** As {@link #telling}, but one that tells no cut from another stays. */
-  private static String all(String written) {
-    String means = telling(written);
-    return means.isEmpty() ? written : means;
-  }
-
-  private static List<String> words(String text, UnaryOperator<String> meant) {
-    String one = WRITTEN.matcher(text).replaceAll(found -> meant.apply(found.group(1)));
-    return Stream.of(one.split("[^\\p{L}]+"))
-        .filter(word -> !SMALL.contains(word))
-        .map(word -> word.replaceFirst("(?<=[^s]{3})s$", ""))
-        .distinct()
-        .sorted()
+  /** The words of a text in the singular. */
+  private static List<String> written(String text) {
+    return NO_LETTERS
+        .splitAsStream(OWNED.matcher(plain(text)).replaceAll("s"))
+        .map(word -> PLURAL.matcher(word).replaceFirst(""))
         .toList();
   }
 
-  private static List<String> withoutBone(List<String> words) {
-    return words.stream().filter(word -> !word.equals(BONE_IN) && !word.equals(BONELESS)).toList();
+  /** Leaves out what is said of the bone, and what says nothing. */
+  private static void leaveOut(Set<String> words) {
+    words.removeAll(SMALL);
+    words.removeAll(Set.of(BONE_IN, BONELESS));
   }
 
   /** A text in small letters without accents. */
   private static String plain(String text) {
-    return Normalizer.normalize(text.toLowerCase(Locale.ROOT), Normalizer.Form.NFD)
-        .replaceAll("\\p{M}", "")
-        .replace("œ", "oe");
+    String apart = Normalizer.normalize(text.toLowerCase(Locale.ROOT), Normalizer.Form.NFD);
+    return ACCENTS.matcher(apart).replaceAll("").replace("œ", "oe");
   }
 }

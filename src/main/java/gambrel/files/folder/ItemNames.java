@@ -34,6 +34,9 @@ public final class ItemNames {
   /** How well a text fits mince, sausages or trim if it has their words. */
   private static final double MIXED = 0.9;
 
+  /** What a name has too much if it says of the bone what a text does not. */
+  private static final double UNSAID = 0.75;
+
   private static final Pattern VOWELS = Pattern.compile("[aeiou]");
   private static final Pattern DOUBLE = Pattern.compile("(.)\\1");
 
@@ -88,7 +91,7 @@ public final class ItemNames {
 
   /** The names of a species. */
   private record Names(
-      List<Name> all, Map<String, List<Name>> byPlain, Map<List<String>, List<Name>> byWords) {
+      List<Name> all, Map<String, List<Name>> byPlain, Map<Set<String>, List<Name>> byWords) {
     static Names of(List<Name> all) {
       return new Names(
           all,
@@ -100,9 +103,8 @@ public final class ItemNames {
     List<Name> meant(String plain, CutWords text) {
       var same = byWords.getOrDefault(text.words(), List.of());
       return Stream.of(
-              Stream.concat(
-                  byPlain.getOrDefault(plain, List.of()).stream(),
-                  same.stream().filter(name -> name.says().bone().equals(text.bone()))),
+              byPlain.getOrDefault(plain, List.of()).stream(),
+              same.stream().filter(name -> name.says().bone().equals(text.bone())),
               same.stream().filter(name -> name.agrees(text)),
               byWords.getOrDefault(text.telling(), List.of()).stream()
                   .filter(name -> name.agrees(text)))
@@ -264,7 +266,7 @@ public final class ItemNames {
     double same = words.stream().mapToDouble(word -> alike(word, known.contains(word), own)).sum();
     boolean isSame = text.bone().isPresent() && name.agrees(text);
     int size = words.size() + (text.bone().isPresent() ? 1 : 0);
-    int ownSize = own.size() + (isSame || name.says.bone().isPresent() ? 1 : 0);
+    double ownSize = own.size() + (isSame ? 1 : name.says.bone().isPresent() ? UNSAID : 0);
     return 3 * (same + (isSame && same > 0 ? 1 : 0)) / Math.max(1, 2 * size + ownSize);
   }
 
@@ -276,7 +278,7 @@ public final class ItemNames {
    * How well a word fits others. One that is known is neither mistyped nor short for another; a
    * short one fits the better the more of the letters it has, and so does the end of a long one.
    */
-  private static double alike(String word, boolean isKnown, List<String> others) {
+  private static double alike(String word, boolean isKnown, Set<String> others) {
     if (others.contains(word)) {
       return 1;
     }

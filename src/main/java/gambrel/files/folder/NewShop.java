@@ -1,7 +1,7 @@
 package gambrel.files.folder;
 
-import gambrel.trade.cuts.Item;
 import gambrel.trade.cuts.Region;
+import gambrel.trade.rows.PastedRow;
 import java.io.FileNotFoundException;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -14,7 +14,6 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.apache.commons.csv.CSVFormat;
 
 /** Writes the folder of a new shop: comments, and no bodies, scales or codes yet. */
 public final class NewShop {
@@ -127,14 +126,10 @@ public final class NewShop {
               boolean offered = cells.length < 4 || cells[3].contains(region.id());
               return item.isEmpty()
                   ? Stream.of(line)
-                  : Stream.of(String.join(",", cells[0], cells[1], cells[2], quoted(item.get())))
+                  : Stream.of(PastedRow.of(cells[0], cells[1], cells[2], item.get().name()))
                       .filter(code -> offered);
             })
         .collect(Collectors.joining("\n", "", "\n"));
-  }
-
-  private static String quoted(Item item) {
-    return CSVFormat.RFC4180.format(item.name());
   }
 
   private static String text(String name) {

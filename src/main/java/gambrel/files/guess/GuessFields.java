@@ -69,11 +69,17 @@ final class GuessFields {
     shop.bodies().values().forEach(body -> bodies.addAll(body.tags()));
     var codes = CodeIndex.of(shop);
     return Map.of(
-        "body", isOneOf(bodies),
+        "body", isWordAndOneOf(bodies),
         "scale", isOneOf(shop.scales().keySet()),
         "customer", isOneOf(shop.customers().keySet()),
         "batch", isOneOf(shop.batches().keySet()),
         "code", text -> codes.find(text).isPresent());
+  }
+
+  /** Also with a word before it that stands in each row, as in {@code ID 27A}. */
+  private static Predicate<String> isWordAndOneOf(Collection<String> ids) {
+    var isOne = isOneOf(ids);
+    return text -> isOne.test(text) || isOne.test(text.replaceFirst("^\\p{L}+[^\\p{L}\\d]+", ""));
   }
 
   private static Predicate<String> isOneOf(Collection<String> ids) {
@@ -312,7 +318,9 @@ final class GuessFields {
       case "net", "gross", "tare" -> ofWeight(field, column, reasons);
       case "pieces" -> isWhole(column) ? 0 : -1;
       case "ticket" -> ofTicket(values, reasons);
-      case "unit" -> ofUnit(values, reasons);
+      // Letters before weights that have their units say which are gross and net.
+      case "unit" ->
+          table.columns().stream().anyMatch(GuessFields::isWeighed) ? -1 : ofUnit(values, reasons);
       case "status" -> ofStatus(column, reasons);
       case "body", "code", "scale", "customer" -> isDecimal(values) ? -1 : 0;
       default -> 0;
@@ -523,8 +531,9 @@ final class GuessFields {
 
   /** Whether every cell is a weight with its unit. */
   private static boolean isWeighed(Column column) {
-    return column.values().stream()
-        .allMatch(v -> v.matches("(?i)[+-]?\\d[\\d.,]*\\h*(kg|g|lb|oz)s?" + WeightText.KIND));
+    return !column.values().isEmpty()
+        && column.values().stream()
+            .allMatch(v -> v.matches("(?i)[+-]?\\d[\\d.,]*\\h*(kg|g|lb|oz)s?" + WeightText.KIND));
   }
 
   /** Whether a column holds weights with a letter before them, or says which are gross. */

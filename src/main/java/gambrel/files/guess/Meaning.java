@@ -29,9 +29,4 @@ record Meaning(String item, Step step) {
   List<String> items() {
     return List.of(item.split(Pattern.quote(ScaleCode.PARTED)));
   }
-
-  /** The two cells of the row. */
-  String cells() {
-    return item + ',' + step.id();
-  }
 }

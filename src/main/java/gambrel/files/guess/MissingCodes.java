@@ -6,6 +6,7 @@ import gambrel.trade.cuts.CutTree;
 import gambrel.trade.cuts.Kind;
 import gambrel.trade.cuts.Species;
 import gambrel.trade.rows.Field;
+import gambrel.trade.rows.PastedRow;
 import gambrel.trade.rows.ReadRow;
 import gambrel.trade.rows.RowDisposition;
 import gambrel.trade.shop.CodeIndex;
@@ -139,7 +140,7 @@ final class MissingCodes {
     missing.forEach(
         (code, of) -> {
           if (isOfNobody(of)) {
-            tests.add(row(code, Meaning.TEST.cells(), of) + ',' + nominal(of));
+            tests.add(row(code, Meaning.TEST, of) + ',' + nominal(of));
             return;
           }
           var named = named(code, of);
@@ -147,14 +148,14 @@ final class MissingCodes {
           var found = isSure || named.size() > 1 ? named : near(code, of);
           boolean isNamed = isSure && !of.name().isEmpty();
           found.stream()
-              .map(is -> isNamed ? row(code, is.cells(), of) : called(code, is, of, !isSure))
+              .map(is -> isNamed ? row(code, is, of) : called(code, is, of, !isSure))
               .forEach((isSure ? sure : open)::add);
           if (found.isEmpty()) {
-            open.add(row(code, "ITEM,STEP", of));
-            unfinished.add(row(code, new Meaning("", Step.PACK).cells(), of));
+            open.add(PastedRow.of(code, "ITEM", "STEP", of.name()));
+            unfinished.add(row(code, new Meaning("", Step.PACK), of));
             how.add(NO_ITEM);
           } else if (!isSure && found.size() == 1 && found.get(0).step().isRail()) {
-            unfinished.add(row(code, found.get(0).item() + ',', of));
+            unfinished.add(PastedRow.of(code, found.get(0).item(), "", of.name()));
             how.add(NO_STEP);
           }
         });
@@ -221,11 +222,11 @@ final class MissingCodes {
     String id = name.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{M}\\d]+", "-");
     String called = name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1);
     return own.getValue().stream()
-        .map(one -> String.join(",", one.id(), id, CutTree.ROOT, quoted(called), Kind.MEAT.id()));
+        .map(one -> PastedRow.of(one.id(), id, CutTree.ROOT, called, Kind.MEAT.id()));
   }
 
-  private static String row(String code, String meaning, Missing of) {
-    return String.join(",", code, meaning, quoted(of.name()));
+  private static String row(String code, Meaning meaning, Missing of) {
+    return PastedRow.of(code, meaning.item(), meaning.step().id(), of.name());
   }
 
   /**
@@ -239,8 +240,8 @@ final class MissingCodes {
         pages.isEmpty()
             || !isOffer && NameComparison.plain(pages).equals(NameComparison.plain(code));
     return isSaid
-        ? row(code, meaning.cells(), of)
-        : String.join(",", code, meaning.cells(), quoted(pages));
+        ? row(code, meaning, of)
+        : PastedRow.of(code, meaning.item(), meaning.step().id(), pages);
   }
 
   /** Whether every species of which a code is keyed has an item that is meant. */
@@ -275,10 +276,6 @@ final class MissingCodes {
       lines.add(head);
       rows.forEach(row -> lines.add("    " + row));
     }
-  }
-
-  private static String quoted(String name) {
-    return name.indexOf(',') < 0 ? name : '"' + name.replace("\"", "\"\"") + '"';
   }
 
   /** What a code has just the words of; of a carcase as a side where each body has two. */

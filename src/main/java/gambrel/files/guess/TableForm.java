@@ -56,6 +56,7 @@ record TableForm(char delimiter, char quote, int least, int width) {
     char quote = known.map(TextForm::quote).orElseGet(() -> quote(file));
     var best = new TableForm(',', quote, 0, 0);
     long most = 0;
+    long gaps = 0;
     boolean named = false;
     boolean packed = false;
     for (char candidate : known.map(TextForm::delimiters).orElse(DELIMITERS)) {
@@ -76,7 +77,9 @@ record TableForm(char delimiter, char quote, int least, int width) {
       long fitting = whole + marked;
       // A decimal comma parts as many; of columns set by blanks some are only one blank apart.
       int names = candidate == TextForm.BLANKS && enough ? names(file, rows, usual) : 0;
-      boolean finer = blank && isOfBlanks;
+      // One blank parts the words of a name where not all rows have as many of them.
+      long missing = gaps(rows, usual);
+      boolean finer = blank && isOfBlanks && missing <= gaps;
       boolean asGood =
           usual > best.width
               && (fitting >= most && (names > 0 || finer)
@@ -85,6 +88,7 @@ record TableForm(char delimiter, char quote, int least, int width) {
                       && fitting * GuessNumbers.SOME >= most * (GuessNumbers.SOME - 1));
       if (enough && (fitting > most || asGood) && (best.width < 3 || usual * 2 > best.width)) {
         most = fitting;
+        gaps = missing;
         named = names > 0;
         packed = isPacked(rows, usual);
         best = new TableForm(candidate, quote, usual, Math.max(usual, names));
@@ -132,6 +136,15 @@ record TableForm(char delimiter, char quote, int least, int width) {
         || GuessWords.mentionsVoid(word)
         || GuessWords.isStatus(word)
         || word.matches("\\D{1,2}");
+  }
+
+  /** The number of blank cells within the rows that are whole. */
+  private static long gaps(List<CsvRow> rows, int usual) {
+    return rows.stream()
+        .filter(row -> row.cells().size() == usual)
+        .flatMap(row -> row.cells().stream())
+        .filter(String::isBlank)
+        .count();
   }
 
   /** Whether a cell of most rows holds several cells that one blank parts. */

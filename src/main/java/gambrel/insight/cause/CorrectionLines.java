@@ -6,6 +6,7 @@ import gambrel.trade.notice.Phrase;
 import gambrel.trade.notice.Place;
 import gambrel.trade.rows.ExportRow;
 import gambrel.trade.rows.Field;
+import gambrel.trade.rows.PastedRow;
 import gambrel.trade.shop.Correction;
 import gambrel.trade.weighing.Weighing;
 import java.time.LocalDate;
@@ -131,15 +132,6 @@ public final class CorrectionLines {
 
   /** The cells, those of {@code by} and {@code on} blank, and the reason. */
   private static Phrase line(String key, String... cells) {
-    return Phrase.of(key).with("cells", row(cells) + ",,");
-  }
-
-  /** Cells of a row for {@code corrections.csv}, in quotes where a comma or the like needs them. */
-  public static String row(String... cells) {
-    return Stream.of(cells).map(CorrectionLines::quoted).collect(Collectors.joining(","));
-  }
-
-  private static String quoted(String cell) {
-    return cell.matches("[^\",;\r\n]*") ? cell : '"' + cell.replace("\"", "\"\"") + '"';
+    return Phrase.of(key).with("cells", PastedRow.of(cells) + ",,");
   }
 }

@@ -1447,6 +1447,27 @@ class ExportAssistantTest {
   }
 
   @Test
+  void aCodeWithACommaStandsInQuotes() {
+    var said = said("No,When,Body,Code,Net\n1,2026-07-28 9:00,B17,\"BRISKET, BNLS\",2.5\n");
+    assertSays(said, "    \"BRISKET, BNLS\",brisket,pack,Brisket");
+  }
+
+  /** G, T and N before weights that have their unit; a name has two words or three. */
+  @Test
+  void columnsSetByTwoBlanksKeepTheirWordsAndLettersBeforeWeightsAreNoUnit() {
+    var said =
+        said(
+            "0611  07/28/2026  10:06 AM  ID B17   BEEF SIDE HOT   G  289.0 lb  T  7.5 lb  N  281.5 lb\n"
+                + "0612  07/28/2026  10:09 AM  ID B17   BEEF SIDE HOT   G  285.5 lb  T  7.5 lb  N  278.0 lb\n"
+                + "0613  07/28/2026  11:22 AM  ID A12   HOG HOT         G  191.0 lb  T  5.0 lb  N  186.0 lb\n"
+                + "0614  07/29/2026  01:04 PM  ID A12   HOG COLD        G   64.0 lb  T  2.5 lb  N   61.5 lb\n");
+    assertSays(
+        said,
+        "      = scale S1, ticket 0614, time 2026-07-29T13:04, body A12, code HOG COLD, net 61.5 lb,"
+            + " gross 64.0 lb, tare 2.5 lb");
+  }
+
+  @Test
   void aPartWithAWordForItsStepIsReadyToPaste() {
     var said =
         said(

@@ -26,7 +26,7 @@ import java.util.Optional;
 /** The owner's pages as PDFs; customers' statements as lines of text. */
 final class OwnerDocuments implements Documents {
   private final PlainDocuments plain = new PlainDocuments();
-  private final Templates templates = new Templates(Optional.of(Path.of("templates")));
+  private final Templates templates = Templates.of(Path.of("templates"));
   private final PageRenderer renderer = new PageRenderer(templates);
   private final Wording wording;
   private final String author;

@@ -10,7 +10,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
-import java.util.Optional;
 
 /** A template folder to write into, and a look at what comes out. */
 public final class Desk {
@@ -46,7 +45,7 @@ public final class Desk {
   }
 
   public Templates templates() {
-    return new Templates(Optional.of(folder));
+    return Templates.of(folder);
   }
 
   public byte[] render(String body, Record view) {

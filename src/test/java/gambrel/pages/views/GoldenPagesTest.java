@@ -13,7 +13,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
-import java.util.Optional;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -38,8 +37,7 @@ class GoldenPagesTest {
 
   @BeforeAll
   static void print(@TempDir Path folder) throws Exception {
-    PAGES.putAll(
-        GoldenSet.samples(new PageRenderer(new Templates(Optional.of(SampleWords.FOLDER)))));
+    PAGES.putAll(GoldenSet.samples(new PageRenderer(Templates.of(SampleWords.FOLDER))));
     PAGES.putAll(GoldenSet.sampleShop(folder.resolve("shop")));
     if (ACCEPT) {
       Files.createDirectories(FOUND);
@@ -102,7 +100,7 @@ class GoldenPagesTest {
 
   @Test
   void isTheSameToTheByteWhenItIsPrintedAgain() {
-    var renderer = new PageRenderer(new Templates(Optional.of(SampleWords.FOLDER)));
+    var renderer = new PageRenderer(Templates.of(SampleWords.FOLDER));
     GoldenSet.samples(renderer)
         .forEach((name, bytes) -> assertArrayEquals(PAGES.get(name), bytes, name));
   }
@@ -132,8 +130,7 @@ class GoldenPagesTest {
     var template = Files.readString(SampleWords.FOLDER.resolve(file));
     assertTrue(template.contains(from), from);
     Files.writeString(folder.resolve(file), template.replace(from, to));
-    var damaged =
-        Preview.render(new PageRenderer(new Templates(Optional.of(folder))), SampleBeef.full());
+    var damaged = Preview.render(new PageRenderer(Templates.of(folder)), SampleBeef.full());
 
     var differences =
         PagePictures.pictures(damaged).entrySet().stream()

@@ -9,7 +9,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
@@ -21,8 +20,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 class LastingPagesTest {
   private static final Set<String> REPORT = new TreeSet<>();
 
-  private final PageRenderer renderer =
-      new PageRenderer(new Templates(Optional.of(SampleWords.FOLDER)));
+  private final PageRenderer renderer = new PageRenderer(Templates.of(SampleWords.FOLDER));
 
   static Stream<String> samples() {
     return SampleViews.all().keySet().stream();

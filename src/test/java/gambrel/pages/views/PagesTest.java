@@ -21,8 +21,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class PagesTest {
 
-  private static final PageRenderer RENDERER =
-      new PageRenderer(new Templates(Optional.of(SampleWords.FOLDER)));
+  private static final PageRenderer RENDERER = new PageRenderer(Templates.of(SampleWords.FOLDER));
   private static final Map<Record, PageReader> PRINTED = new ConcurrentHashMap<>();
   private static final Words W = SampleWords.ENGLISH;
 

@@ -8,7 +8,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
-import java.util.Optional;
 
 /** Renders every sample into a folder, to be looked at. */
 public final class Preview {
@@ -20,7 +19,7 @@ public final class Preview {
   /** Renders all samples into the folder that the first argument names. */
   public static void main(String[] args) throws IOException {
     var folder = Files.createDirectories(Path.of(args[0]));
-    var renderer = new PageRenderer(new Templates(Optional.of(SampleWords.FOLDER)));
+    var renderer = new PageRenderer(Templates.of(SampleWords.FOLDER));
     for (var sample : SampleViews.all().entrySet()) {
       Files.write(folder.resolve(sample.getKey() + ".pdf"), render(renderer, sample.getValue()));
     }

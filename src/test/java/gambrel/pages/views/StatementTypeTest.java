@@ -8,7 +8,6 @@ import gambrel.pages.render.template.Templates;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
@@ -20,8 +19,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** What is read on a statement can be read without glasses, and lies on the sheet. */
 class StatementTypeTest {
-  private static final PageRenderer RENDERER =
-      new PageRenderer(new Templates(Optional.of(SampleWords.FOLDER)));
+  private static final PageRenderer RENDERER = new PageRenderer(Templates.of(SampleWords.FOLDER));
 
   /** A margin of a sheet in points: 15 mm, less the width of a rule. */
   private static final float MARGIN = 15 * 72 / 25.4f - 1;

@@ -13,7 +13,6 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -38,7 +37,7 @@ class TemplateGuideTest {
   }
 
   private PageReader print() {
-    var renderer = new PageRenderer(new Templates(Optional.of(own)));
+    var renderer = new PageRenderer(Templates.of(own));
     return PageReader.of(Preview.render(renderer, SampleBeef.full()));
   }
 

@@ -49,20 +49,27 @@ public final class Templates {
   private static final Pattern CLOCK =
       Pattern.compile("(?:[$#]\\{[^}]*|<[#@][^>]*)(?<![\\w)\\]])\\.now\\b");
 
+  private static final Templates BUILT_IN = new Templates(new TemplateFiles(Optional.empty()));
+
   private final TemplateFiles files;
   private final Configuration language;
 
   private record Text(String name, String content) {}
 
-  /**
-   * Opens the templates.
-   *
-   * @param shopFolder the shop's own templates; each replaces the built-in one of the same name
-   */
-  public Templates(Optional<Path> shopFolder) {
-    files = new TemplateFiles(shopFolder);
+  private Templates(TemplateFiles files) {
+    this.files = files;
     language = configure(new InterruptibleConfiguration());
     language.setTemplateLoader(new TemplateSource());
+  }
+
+  /** The built-in templates, which are read once. */
+  public static Templates builtIn() {
+    return BUILT_IN;
+  }
+
+  /** The templates of a shop's folder, each in place of the built-in one of the same name. */
+  public static Templates of(Path shopFolder) {
+    return new Templates(new TemplateFiles(Optional.of(shopFolder)));
   }
 
   /**

@@ -174,7 +174,7 @@ class TemplatesTest {
   @Test
   void theShopsOwnFileStandsBeforeTheBuiltInOne() {
     assertEquals("mine", fill("mine"));
-    assertTrue(new Templates(Optional.empty()).files().bytes("t.ftlh").isEmpty());
+    assertTrue(Templates.builtIn().files().bytes("t.ftlh").isEmpty());
   }
 
   @Test
