@@ -31,10 +31,10 @@ final class CheckCommand extends ShopCommand {
   private static final String NOTHING_WAITS = "(A mark or note holds nothing back: look at it.)";
 
   private static final String SETTLED =
-      "Every question is answered. Compare the rows above with the scale's print. A weighing that is"
+      "No question is open. Compare the rows above with the scale's print. A weighing that is"
           + " wrong goes into corrections.csv. Then run.";
   private static final String WAITS =
-      "Of the exports every question is answered. What stands first with stop or hold still waits:"
+      "The exports leave no question open. What stands first with stop or hold still waits:"
           + " settle it and check again.";
 
   /** The most lines of advice about notices of one kind. */
@@ -178,16 +178,19 @@ final class CheckCommand extends ShopCommand {
         .limit(MOST_ADVICE)
         .forEach(line -> out().println("  " + line));
     if (notice.code() == NoticeCode.OWNER_MISSING && !notice.scale().isEmpty()) {
-      group.stream().limit(MOST_ADVICE).map(CheckCommand::ofBody).forEach(out()::println);
+      tellRows(group, Field.BODY, "BODY", "not keyed");
+    } else if (notice.code() == NoticeCode.PART_TWICE) {
+      tellRows(group, Field.STATUS, "void", "weighed twice");
     }
   }
 
-  /** The row of corrections.csv that says of which body a weighing is. */
-  private static String ofBody(Notice notice) {
-    String ticket = notice.ticket().isEmpty() ? notice.place().toString() : notice.ticket();
-    return "    "
-        + PastedRow.of(
-            notice.scale(), ticket, "", Field.BODY.id(), "BODY", "BY", "ON", "not keyed");
+  /** Prints for each notice the row of corrections.csv that gives a field of its weighing. */
+  private void tellRows(List<Notice> group, Field field, String value, String reason) {
+    for (var notice : group.subList(0, Math.min(group.size(), MOST_ADVICE))) {
+      String ticket = notice.ticket().isEmpty() ? notice.place().toString() : notice.ticket();
+      String row = PastedRow.of(notice.scale(), ticket, "", field.id(), value, "BY", "ON", reason);
+      out().println("    " + row);
+    }
   }
 
   /** What a group says: each note, or once what all say, or the first and how many there are. */

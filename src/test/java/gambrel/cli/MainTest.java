@@ -314,6 +314,19 @@ class MainTest {
   }
 
   @Test
+  void aSideThatWasWeighedOnceTooOftenComesWithTheRowThatVoidsIt() {
+    shop.weigh("rail", "01T10:00:00", "B1", "cold", "149");
+    shop.write();
+
+    var out = gambrel("check", path, AS_OF).out();
+
+    assertTrue(
+        out.lines()
+            .anyMatch(line -> line.matches("    rail,[^,]+,,status,void,BY,ON,weighed twice")),
+        out);
+  }
+
+  @Test
   void checkNamesEveryBodyOfNoticesThatAreAlike() {
     shop.beef("B2", "ann").replace("codes.csv", "rump,rump,", "rump,t-bone,");
     shop.replace("shop.properties", "region=au", "region=uk").write();

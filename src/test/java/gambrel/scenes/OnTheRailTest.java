@@ -48,7 +48,7 @@ class OnTheRailTest extends SceneTest {
     String advice = scene.at(LATER).notice("part-twice", "advice");
     assertEquals(
         "If these are parts of it, give their code the item of such a part in codes.csv (side,"
-            + " left-side, right-side); if it was weighed again, void the first weighing in"
+            + " left-side, right-side); if it was weighed again, void the weighing that does not count in"
             + " corrections.csv; if it is another body's, correct body.",
         advice);
   }

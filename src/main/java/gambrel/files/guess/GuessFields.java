@@ -431,7 +431,11 @@ final class GuessFields {
     }
     // A number that is mostly the same tells no weighings apart.
     boolean labels = values.stream().allMatch(value -> value.matches("\\d{12,13}"));
-    return labels || isDecimal(values) || values.stream().distinct().count() * 3 < values.size()
+    boolean words = values.stream().noneMatch(value -> value.matches(".*\\d.*"));
+    return labels
+            || words
+            || isDecimal(values)
+            || values.stream().distinct().count() * 3 < values.size()
         ? -1
         : 0;
   }

@@ -108,7 +108,7 @@ record PrintedTotals(SampleFile file, List<ReadRow> rows, RowComparison comparis
       for (var line : lines) {
         if (agree.test(line, part.getValue())) {
           String not = notCounted(part.getValue(), what);
-          String how = "the %s of %s%s.".formatted(what, part.getKey(), not);
+          String how = "it agrees with the %s of %s%s.".formatted(what, part.getKey(), not);
           return Optional.of(compared(line, how, true, what.equals("sum") && not.isEmpty()));
         }
       }

@@ -575,7 +575,8 @@ class ExportAssistantTest {
             + "3,2026-07-28 9:02,B17,BONE,2.460,\n4,2026-07-28 9:03,B17,BONE,3.105,\n";
     var right = said(rows + "Total,,,,6.850,\n");
     assertSays(
-        right, "  exports/S1/a.csv ends with \"Total,,,,6.850,\": the sum of its rows that count.");
+        right,
+        "  exports/S1/a.csv ends with \"Total,,,,6.850,\": it agrees with the sum of its rows that count.");
     var wrong = said(rows + "Total,,,,9.350,\n");
     assertSays(
         wrong,
@@ -625,7 +626,7 @@ class ExportAssistantTest {
     files.with("layouts/S1.properties", String.join("\n", layout(said(export))));
     var said = said();
     if (what != null) {
-      assertSays(said, "  exports/S1/a.csv ends with \"" + end + "\": the " + what);
+      assertSays(said, "  exports/S1/a.csv ends with \"" + end + "\": it agrees with the " + what);
     }
     assertEquals(!end.contains("9.350"), told().isSettled(), said::toString);
   }
@@ -669,7 +670,7 @@ class ExportAssistantTest {
     String light = rows.replace("785,6", "185,6").replace("642,6", "242,6");
     assertSays(
         said(light + "Total 2 428,2\n"),
-        "  exports/S1/a.csv ends with \"Total 2 428,2\": the sum of its rows that count.");
+        "  exports/S1/a.csv ends with \"Total 2 428,2\": it agrees with the sum of its rows that count.");
   }
 
   @Test
@@ -1224,7 +1225,7 @@ class ExportAssistantTest {
     files.with("layouts/S1.properties", lines + "void.code=CANCEL ONE\nvoid=last\n");
     assertSays(
         said(),
-        "  exports/S1/a.csv ends with \"Total,,,,9.200\": the sum of all 5 rows, of which 2.400 does"
+        "  exports/S1/a.csv ends with \"Total,,,,9.200\": it agrees with the sum of all 5 rows, of which 2.400 does"
             + " not count: cancelled 2.");
   }
 
@@ -1447,6 +1448,16 @@ class ExportAssistantTest {
   }
 
   @Test
+  void aColumnOfWordsNumbersNoWeighings() {
+    var said =
+        said(
+            "Stamp,Lot,Weighing,Kg\n2026-07-28 9:00,B17,Beef side hot,150.2\n"
+                + "2026-07-28 9:02,A12,Pig hot,80.4\n2026-07-29 9:02,A12,Pig cold,78.8\n");
+    assertSays(
+        said, "      = scale S1, time 2026-07-29T09:02, body A12, code Pig cold, net 78.8 kg");
+  }
+
+  @Test
   void aCodeWithACommaStandsInQuotes() {
     var said = said("No,When,Body,Code,Net\n1,2026-07-28 9:00,B17,\"BRISKET, BNLS\",2.5\n");
     assertSays(said, "    \"BRISKET, BNLS\",brisket,pack,Brisket");
@@ -1560,7 +1571,7 @@ class ExportAssistantTest {
                 + "2,2026-07-28 9:01,B17,ROAST,g,2600\nEND,0002,,16.40.30\n");
     assertSays(
         said,
-        "  exports/S1/a.csv ends with \"END,0002,,16.40.30\": the number of its rows that count.");
+        "  exports/S1/a.csv ends with \"END,0002,,16.40.30\": it agrees with the number of its rows that count.");
   }
 
   // Rows without a header.
@@ -1743,7 +1754,7 @@ class ExportAssistantTest {
             "scale,ticket,field,value,by,on,reason\nS1,4,net,2.1,me,2026-07-28,with its tub\n");
     assertSays(
         said(),
-        "  exports/S1/a.csv ends with \"Total,,,,6.850,\": the sum of its rows that count.");
+        "  exports/S1/a.csv ends with \"Total,,,,6.850,\": it agrees with the sum of its rows that count.");
   }
 
   /** The second list begins with the last row of the first. */
@@ -1764,10 +1775,11 @@ class ExportAssistantTest {
     files.with("layouts/S1.properties", String.join("\n", layout(said())));
     var said = said();
     assertSays(
-        said, "  exports/S1/a.csv ends with \"Total,,,,5.740\": the sum of its rows that count.");
+        said,
+        "  exports/S1/a.csv ends with \"Total,,,,5.740\": it agrees with the sum of its rows that count.");
     assertSays(
         said,
-        "  exports/S1/b.csv ends with \"Total,,,,5.565\": the sum of its rows, some of them also in"
+        "  exports/S1/b.csv ends with \"Total,,,,5.565\": it agrees with the sum of its rows, some of them also in"
             + " other files, of which 2.460 does not count: repeated 3.");
   }
 
@@ -2005,7 +2017,7 @@ class ExportAssistantTest {
             + "column.code=5\ncolumn.net=6\n");
     assertSays(
         said(rows),
-        "  exports/S1/a.csv ends with \"F,RAIL,20260728,2\": the number of its rows that count.");
+        "  exports/S1/a.csv ends with \"F,RAIL,20260728,2\": it agrees with the number of its rows that count.");
   }
 
   @Test
@@ -2018,7 +2030,7 @@ class ExportAssistantTest {
             "scale,ticket,field,value,by,on,reason\nS1,4,status,void,me,2026-07-28,weighed twice\n");
     assertSays(
         said(),
-        "  exports/S1/a.csv ends with \"Total,,,,6.850,\": the sum of its rows that count and those"
+        "  exports/S1/a.csv ends with \"Total,,,,6.850,\": it agrees with the sum of its rows that count and those"
             + " that corrections.csv removes, of which 3.105 does not count: cancelled 4.");
     assertTrue(told().isSettled());
   }
