@@ -13,7 +13,6 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
 
 /**
  * Chooses words by language and region. The words in {@code words_LANGUAGE.properties} replace the
@@ -78,16 +77,18 @@ public final class WordFiles {
 
   /** The words of one kind of file, in a language, with English for those that it lacks. */
   private Words words(String kind, String language, Locale wanted) {
-    var files =
-        Stream.of(ENGLISH, language)
-            .distinct()
-            .flatMap(
-                of ->
-                    Stream.of(texts(builtIn, kind, of, wanted), texts(shops, kind, of, wanted))
-                        .distinct());
-    var words = Words.of(files.flatMap(List::stream).toList());
-    check(kind, words);
-    return words;
+    var files = new LinkedHashSet<String>();
+    var own = new LinkedHashSet<String>();
+    for (String of : List.of(ENGLISH, language)) {
+      var ours = texts(builtIn, kind, of, wanted);
+      files.addAll(ours);
+      texts(shops, kind, of, wanted).stream()
+          .filter(text -> !ours.contains(text))
+          .forEach(own::add);
+      files.addAll(own);
+    }
+    check(kind, Words.of(List.copyOf(own)));
+    return Words.of(List.copyOf(files));
   }
 
   private boolean isSpoken(Locale wanted) {
@@ -95,8 +96,11 @@ public final class WordFiles {
         && !texts(shops, "words", wanted.getLanguage(), wanted).isEmpty();
   }
 
-  /** Refuses a sentence that names a figure which the English sentence does not name. */
+  /** Refuses a shop's sentence that names a figure which the English one does not name. */
   private void check(String kind, Words words) {
+    if (words.texts().isEmpty()) {
+      return;
+    }
     var known = Words.of(texts(builtIn, kind, ENGLISH, Locale.ENGLISH)).texts();
     words
         .texts()
