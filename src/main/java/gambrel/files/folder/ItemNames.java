@@ -84,6 +84,11 @@ public final class ItemNames {
           : says.bone().isEmpty();
     }
 
+    /** What is mostly boned may be left on the bone, if the text says so and the name not else. */
+    boolean mayHaveBone(CutWords text) {
+      return text.bone().equals(Optional.of(true)) && !isAgainst(text.bone(), says.bone());
+    }
+
     private static boolean isAgainst(Optional<Boolean> one, Optional<Boolean> other) {
       return one.isPresent() && other.isPresent() && !one.equals(other);
     }
@@ -102,12 +107,13 @@ public final class ItemNames {
     /** Those that a text means: of several ways to be one the first that any is. */
     List<Name> meant(String plain, CutWords text) {
       var same = byWords.getOrDefault(text.words(), List.of());
+      var telling = byWords.getOrDefault(text.telling(), List.of());
       return Stream.of(
               byPlain.getOrDefault(plain, List.of()).stream(),
               same.stream().filter(name -> name.says().bone().equals(text.bone())),
               same.stream().filter(name -> name.agrees(text)),
-              byWords.getOrDefault(text.telling(), List.of()).stream()
-                  .filter(name -> name.agrees(text)))
+              telling.stream().filter(name -> name.agrees(text)),
+              telling.stream().filter(name -> name.mayHaveBone(text)))
           .map(Stream::toList)
           .filter(found -> !found.isEmpty())
           .findFirst()

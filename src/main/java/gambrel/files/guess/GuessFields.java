@@ -432,8 +432,13 @@ final class GuessFields {
     // A number that is mostly the same tells no weighings apart.
     boolean labels = values.stream().allMatch(value -> value.matches("\\d{12,13}"));
     boolean words = values.stream().noneMatch(value -> value.matches(".*\\d.*"));
+    long same =
+        IntStream.range(1, values.size())
+            .filter(i -> values.get(i).equals(values.get(i - 1)))
+            .count();
     return labels
             || words
+            || same * 2 > values.size()
             || isDecimal(values)
             || values.stream().distinct().count() * 3 < values.size()
         ? -1

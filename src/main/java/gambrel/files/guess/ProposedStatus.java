@@ -250,8 +250,11 @@ record ProposedStatus(LayoutDraft draft, boolean isSaved) {
    * Whether a row of a cancelled weighing has no weight, or zero, so that no row is equal to it.
    */
   private boolean cancelsWithoutWeight(int row) {
-    return GuessWords.mentionsVoid(draft.cell("status", row))
-        && !draft.cell(draft.has("net") ? "net" : "gross", row).matches(".*[1-9].*");
+    return GuessWords.mentionsVoid(draft.cell("status", row)) && hasNoWeight(row);
+  }
+
+  private boolean hasNoWeight(int row) {
+    return !draft.cell(draft.has("net") ? "net" : "gross", row).matches(".*[1-9].*");
   }
 
   private static String taken(String word, String meaning, String why) {
@@ -375,7 +378,9 @@ record ProposedStatus(LayoutDraft draft, boolean isSaved) {
                     .filter(row -> !column.cells().get(row).isEmpty())
                     .allMatch(
                         row ->
-                            (isVoid(status.get(row)) || isBelowZero(status.get(row)))
+                            (isVoid(status.get(row))
+                                    || isBelowZero(status.get(row))
+                                    || hasNoWeight(row))
                                 && isOfTicket(row, column.cells().get(row))))
         .findFirst();
   }

@@ -87,12 +87,39 @@ final class TableRows {
         && (!hasLetters(cell) || letters.contains(column));
   }
 
-  /** Whether a line with few cells is a row that cancels another one, or may name its ticket. */
+  /**
+   * Whether a line with few cells is a row that cancels another one: it says so, names the number
+   * of another row, or has the number that is missing between two.
+   */
   private boolean cancels(CsvRow line) {
+    return filled.contains(0) && fits(line, 0) && GuessWords.mentionsVoid(line.raw())
+        || filled.stream().anyMatch(i -> fits(line, i) && isOneOf(i, line));
+  }
+
+  /** Whether a line has a number in a column of numbers of rows, and names another one. */
+  private boolean isOneOf(int numbers, CsvRow line) {
+    var others = cells(numbers).stream().filter(cell -> !cell.equals(line.cell(numbers))).toList();
+    boolean isCounting = GuessFields.isCounting(cells(numbers));
     boolean names =
-        line.cells().stream()
-            .skip(1)
-            .anyMatch(cell -> ProposedStatus.ticket(cell).filter(cells(0)::contains).isPresent());
-    return (names || GuessWords.mentionsVoid(line.raw())) && filled.contains(0) && fits(line, 0);
+        IntStream.range(numbers + 1, width)
+            .anyMatch(
+                i ->
+                    ProposedStatus.ticket(line.cell(i)).filter(others::contains).isPresent()
+                        || !filled.contains(i) && others.contains(line.cell(i)));
+    return (isCounting || numbers == 0) && names || isCounting && isBetween(line, numbers);
+  }
+
+  private boolean isBetween(CsvRow line, int numbers) {
+    var rows = whole.stream().map(row -> number(row.cell(numbers))).toList();
+    int at = whole.indexOf(line);
+    return at > 0
+        && at < rows.size() - 1
+        && rows.get(at - 1) + 1 == rows.get(at)
+        && rows.get(at) + 1 == rows.get(at + 1);
+  }
+
+  private static long number(String cell) {
+    String digits = cell.replaceAll("\\D", "");
+    return digits.isEmpty() || digits.length() > 9 ? 0 : Long.parseLong(digits);
   }
 }

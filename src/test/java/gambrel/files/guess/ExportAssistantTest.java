@@ -1447,6 +1447,45 @@ class ExportAssistantTest {
     assertTrue(open(said).contains("SEASN,,added,"), said::toString);
   }
 
+  /** A record of the scale that takes another one back has no weight of its own. */
+  private static final String TAKEN_BACK =
+      "W;0001;28.07.2026;07:24:25;B17;Roast;6.10;0.35;5.75;kg;\n"
+          + "W;0002;28.07.2026;07:33:08;B17;Mince;5.35;0.35;5.00;kg;\n"
+          + "C;0003;28.07.2026;07:34:24;;;;;;;%s\n"
+          + "W;0004;28.07.2026;07:35:38;B17;Mince;4.90;0.35;4.55;kg;\n"
+          + "W;0005;28.07.2026;07:53:37;B17;Bone;3.20;0.35;2.85;kg;\n"
+          + "E;0005\n";
+
+  @Test
+  void aRecordWithoutAWeightThatNamesANumberCancelsIt() {
+    var said = said(TAKEN_BACK.formatted("0002"));
+    assertSays(said, "  value.status.C=void");
+    assertSays(said, "  column.voids=11");
+    assertSays(
+        said,
+        "    exports/S1/a.csv:2 ticket 0002, body B17, code Mince, net 5.00 kg: by"
+            + " exports/S1/a.csv:3, ticket 0003");
+  }
+
+  @Test
+  void aRecordInTheMiddleOfTheCountIsNotPassedOver() {
+    var said = said(TAKEN_BACK.formatted(""));
+    assertTrue(said.stream().anyMatch(line -> line.contains("Status \"C\"")), said::toString);
+    assertTrue(said.stream().noneMatch(line -> line.contains("ignore=^\\s*(C")), said::toString);
+  }
+
+  @Test
+  void aNumberThatIsMostlyThatOfTheRowBeforeIsNoTicket() {
+    var said =
+        said(
+            "Rec,When,ID1,ID2,Net\n318,2026-07-28 9:00,B17,1,97.3\n319,2026-07-28 9:02,B17,1,96.5\n"
+                + "320,2026-07-29 9:02,B17,2,95.6\n321,2026-07-29 9:04,B17,2,94.7\n");
+    assertTrue(
+        said.stream()
+            .anyMatch(line -> line.contains("ticket 318, time 2026-07-28T09:00, body B17")),
+        said::toString);
+  }
+
   @Test
   void aColumnOfWordsNumbersNoWeighings() {
     var said =
