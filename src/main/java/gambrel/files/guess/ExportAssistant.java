@@ -292,6 +292,17 @@ public final class ExportAssistant {
     if (!unused.isEmpty()) {
       say("  Not used: " + String.join(", ", unused) + '.');
     }
+    columns.stream()
+        .filter(
+            column ->
+                positions.getOrDefault(Field.PIECES.id(), -1) == column.number() - 1
+                    || GuessWords.isOfPacks(column.title()))
+        .findFirst()
+        .ifPresent(
+            column ->
+                say(
+                    "  Each weighing counts as one pack, whatever %s says."
+                        .formatted(column.name())));
   }
 
   private static String values(GuessTable.Column column) {

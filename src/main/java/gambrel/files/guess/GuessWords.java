@@ -75,6 +75,11 @@ final class GuessWords {
     return score(NONE, header) > 0 || score("second", header) > 0;
   }
 
+  /** Whether a column says how many packs were weighed together. */
+  static boolean isOfPacks(String header) {
+    return score("packs", header) > 0;
+  }
+
   /** A header text with blanks between words that only a capital sets apart: {@code netGrams}. */
   static String spaced(String header) {
     return header.replaceAll("(?<=\\p{Ll})(?=\\p{Lu})", " ");

@@ -1486,6 +1486,18 @@ class ExportAssistantTest {
         said::toString);
   }
 
+  /** Pages count weighings: nobody should believe that they count the bags in a tote. */
+  @ParameterizedTest
+  @ValueSource(strings = {"Pkgs", "Packs", "Pcs"})
+  void whereAColumnMayBeOfPacksItIsSaidThatEachWeighingIsOne(String header) {
+    var said =
+        said(
+            "No,When,Body,Code,"
+                + header
+                + ",Net\n1,2026-07-28 9:00,B17,RUMP,14,2.5\n2,2026-07-28 9:01,B17,BONE,1,3.5\n");
+    assertSays(said, "  Each weighing counts as one pack, whatever \"" + header + "\" says.");
+  }
+
   @Test
   void aColumnOfWordsNumbersNoWeighings() {
     var said =
