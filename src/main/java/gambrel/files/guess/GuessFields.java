@@ -483,6 +483,7 @@ final class GuessFields {
         || constant
         || figures
         || GuessWords.areOfRail(words)
+        || GuessWords.areOfSides(words)
         || GuessWords.areOfMode(words)) {
       return -1;
     }
@@ -523,6 +524,7 @@ final class GuessFields {
             .toList();
     return words.size() > 1
         && !GuessWords.areOfMode(column.values())
+        && !GuessWords.areOfSides(column.values())
         && words.size() <= MOST_STATUSES
         && most * 3 >= column.cells().size() * 2L
         && column.values().stream()

@@ -185,6 +185,13 @@ final class GuessWords {
     return words.stream().allMatch(word -> railStep(word).isPresent());
   }
 
+  /** Whether words only say which of two sides a weight is of; dashes stand for a whole body. */
+  static boolean areOfSides(List<String> words) {
+    var sides = words.stream().filter(word -> !word.matches("-+")).distinct().toList();
+    return sides.size() > 1
+        && sides.stream().allMatch(side -> isIn("sides", side.toLowerCase(Locale.ROOT)));
+  }
+
   /** Whether words only say which weights are gross and which are net. */
   static boolean areOfMode(List<String> words) {
     return words.stream().allMatch(word -> isIn("mode", word.toLowerCase(Locale.ROOT)));

@@ -1499,6 +1499,16 @@ class ExportAssistantTest {
   }
 
   @Test
+  void aColumnThatSaysWhichSideIsNoStatus() {
+    var said =
+        said(
+            "2207;2026-07-28 8:42;B17;HOT;L;139.8\n2208;2026-07-28 8:45;B17;HOT;R;141.4\n"
+                + "2209;2026-07-28 9:02;A12;HOT;-;81.6\n2210;2026-07-29 9:04;A12;COLD;-;79.8\n"
+                + "2211;2026-07-29 9:06;A12;HOT;-;20.2\n2212;2026-07-29 9:08;A12;COLD;-;19.8\n");
+    assertSays(said, "  Not used: column 5 (L; R; -).");
+  }
+
+  @Test
   void aColumnOfWordsNumbersNoWeighings() {
     var said =
         said(
