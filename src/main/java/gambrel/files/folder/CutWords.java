@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
@@ -45,8 +46,8 @@ record CutWords(
   private static final Pattern ACCENTS = Pattern.compile("\\p{M}");
 
   /**
-   * How labels write words, each with what it stands for; those that tell no cut from another with
-   * nothing. Common practice of the trade.
+   * How labels write words, and what each stands for. A word that tells no cut from another stands
+   * for nothing. Common practice of the trade.
    */
   private static final Map<String, String> MEANT =
       BuiltInTables.rows("cuts/words").stream()
@@ -64,17 +65,9 @@ record CutWords(
     var species = EnumSet.noneOf(Species.class);
     var words = new TreeSet<String>();
     var telling = new TreeSet<String>();
-    for (int at = 0; at < written.size(); ) {
-      int next = at + 1;
-      String word = written.get(at);
-      for (int end = Math.min(at + LONGEST, written.size()); end > at; end--) {
-        String some = String.join(" ", written.subList(at, end));
-        if (MEANT.containsKey(some)) {
-          word = some;
-          next = end;
-          break;
-        }
-      }
+    for (int at = 0, next; at < written.size(); at = next) {
+      next = end(written, at);
+      String word = String.join(" ", written.subList(at, next));
       boolean isOf = OF.contains(word) && next < written.size();
       if (OF_SPECIES.containsKey(word)) {
         species.add(OF_SPECIES.get(word));
@@ -83,12 +76,20 @@ record CutWords(
         words.addAll(List.of((means.isEmpty() ? word : means).split(" ")));
         telling.addAll(List.of(means.split(" ")));
       }
-      at = next;
     }
     boolean isBoned = words.contains(BONELESS) || words.contains(ROLLED);
     var bone = Optional.of(words.contains(BONE_IN)).filter(isOn -> isOn != isBoned);
     Stream.of(words, telling).forEach(CutWords::leaveOut);
     return new CutWords(species, bone, words, telling);
+  }
+
+  /** The end of the most words from an index on that stand for something together; else of one. */
+  private static int end(List<String> written, int from) {
+    return IntStream.rangeClosed(1, Math.min(LONGEST, written.size() - from))
+        .map(words -> from + words)
+        .filter(to -> MEANT.containsKey(String.join(" ", written.subList(from, to))))
+        .max()
+        .orElse(from + 1);
   }
 
   /** The words of a text in the singular. */

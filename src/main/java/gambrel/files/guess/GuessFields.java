@@ -317,7 +317,7 @@ final class GuessFields {
       case "barcode" -> ofBarcode(values, reasons);
       case "net", "gross", "tare" -> ofWeight(field, column, reasons);
       case "pieces" -> isWhole(column) ? 0 : -1;
-      case "ticket" -> ofTicket(values, reasons);
+      case "ticket" -> ofTicket(column, reasons);
       // Letters before weights that have their units say which are gross and net.
       case "unit" ->
           table.columns().stream().anyMatch(GuessFields::isWeighed) ? -1 : ofUnit(values, reasons);
@@ -425,19 +425,19 @@ final class GuessFields {
     return column.values().stream().allMatch(value -> value.matches("\\d{1,4}"));
   }
 
-  private static int ofTicket(List<String> values, List<String> reasons) {
+  private static int ofTicket(Column column, List<String> reasons) {
+    var values = column.values();
     if (isCounting(values)) {
       return formed(reasons, "it counts up");
     }
     // A number that is mostly the same tells no weighings apart.
     boolean labels = values.stream().allMatch(value -> value.matches("\\d{12,13}"));
-    boolean words = values.stream().noneMatch(value -> value.matches(".*\\d.*"));
     long same =
         IntStream.range(1, values.size())
             .filter(i -> values.get(i).equals(values.get(i - 1)))
             .count();
     return labels
-            || words
+            || !hasDigits(column)
             || same * 2 > values.size()
             || isDecimal(values)
             || values.stream().distinct().count() * 3 < values.size()

@@ -13,6 +13,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /**
  * Chooses words by language and region. The words in {@code words_LANGUAGE.properties} replace the
@@ -77,18 +78,20 @@ public final class WordFiles {
 
   /** The words of one kind of file, in a language, with English for those that it lacks. */
   private Words words(String kind, String language, Locale wanted) {
-    var files = new LinkedHashSet<String>();
-    var own = new LinkedHashSet<String>();
-    for (String of : List.of(ENGLISH, language)) {
-      var ours = texts(builtIn, kind, of, wanted);
-      files.addAll(ours);
-      texts(shops, kind, of, wanted).stream()
-          .filter(text -> !ours.contains(text))
-          .forEach(own::add);
-      files.addAll(own);
+    var languages = Stream.of(ENGLISH, language).distinct().toList();
+    var files =
+        languages.stream()
+            .flatMap(
+                of ->
+                    Stream.of(texts(builtIn, kind, of, wanted), texts(shops, kind, of, wanted))
+                        .distinct())
+            .toList();
+    var words = Words.of(files.stream().flatMap(List::stream).toList());
+    // The built-in files alone are one list for each language.
+    if (files.size() > languages.size()) {
+      check(kind, words);
     }
-    check(kind, Words.of(List.copyOf(own)));
-    return Words.of(List.copyOf(files));
+    return words;
   }
 
   private boolean isSpoken(Locale wanted) {
@@ -96,11 +99,8 @@ public final class WordFiles {
         && !texts(shops, "words", wanted.getLanguage(), wanted).isEmpty();
   }
 
-  /** Refuses a shop's sentence that names a figure which the English one does not name. */
+  /** Refuses a sentence that names a figure which the English sentence does not name. */
   private void check(String kind, Words words) {
-    if (words.texts().isEmpty()) {
-      return;
-    }
     var known = Words.of(texts(builtIn, kind, ENGLISH, Locale.ENGLISH)).texts();
     words
         .texts()

@@ -90,6 +90,14 @@ class WordFilesTest {
     assertEquals("What do I owe?", files.of("").say("owe.question"));
   }
 
+  /** A shop that copied the English file still reads the words of its region over it. */
+  @Test
+  void ofTheRegionStandOverTheShopsOwnOfTheLanguage() {
+    var own = Map.of("words_en.properties", "packs.whole.lead=The carcase as it hung, {0}.\n");
+    var american = files("region=us\nlocale=en-US", own).of("");
+    assertTrue(american.say("packs.whole.lead", "9 lb").contains("carcass"));
+  }
+
   @Test
   void thatAskForAFigureWhichTheyAreNotGivenAreRefused() {
     var files = files("", Map.of("words_en.properties", "packs.whole.lead=It is {4}.\n"));
